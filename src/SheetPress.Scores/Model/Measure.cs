@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using SheetPress.Theory;
+
+namespace SheetPress.Scores;
+
+/// <summary>A chord symbol over the staff.</summary>
+/// <param name="Offset">Quarter notes from the start of the measure.</param>
+/// <param name="Chord">The chord; null means no chord (N.C.).</param>
+/// <param name="Roman">Roman numeral to show beneath, or null.</param>
+public sealed record HarmonyMark(Fraction Offset, Chord? Chord, string? Roman = null)
+{
+    /// <summary>A small chord diagram to show over the symbol: tones with string and fret; empty for none.</summary>
+    public ImmutableArray<FretPosition> Frame { get; init; } = [];
+}
+
+/// <summary>Kinds of marks that stand at a point in time.</summary>
+public enum DirectionKind
+{
+    /// <summary>Plain words in italics above the staff.</summary>
+    Words,
+    /// <summary>A rehearsal mark.</summary>
+    Rehearsal,
+    /// <summary>A dynamic such as "mf" (the text), below the staff.</summary>
+    Dynamic,
+    /// <summary>A crescendo hairpin starts.</summary>
+    CrescendoStart,
+    /// <summary>A diminuendo hairpin starts.</summary>
+    DiminuendoStart,
+    /// <summary>The open hairpin ends.</summary>
+    HairpinStop,
+    /// <summary>The segno sign.</summary>
+    Segno,
+    /// <summary>The coda sign.</summary>
+    Coda,
+    /// <summary>"D.C.", with "al Fine" or "al Coda" as the text says.</summary>
+    DaCapo,
+    /// <summary>"D.S.", with "al Fine" or "al Coda" as the text says.</summary>
+    DalSegno,
+    /// <summary>"To Coda".</summary>
+    ToCoda,
+    /// <summary>"Fine".</summary>
+    Fine,
+}
+
+/// <summary>A mark at a point in time.</summary>
+/// <param name="Offset">Quarter notes from the start of the measure.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Text">Its text, where the kind has one.</param>
+public sealed record Direction(Fraction Offset, DirectionKind Kind, string Text = "");
+
+/// <summary>Barlines that can end a measure.</summary>
+public enum Barline
+{
+    /// <summary>A single line.</summary>
+    Single,
+    /// <summary>A thin double line, the end of a section.</summary>
+    Double,
+    /// <summary>Thin and thick, the end.</summary>
+    Final,
+    /// <summary>No line.</summary>
+    None,
+}
+
+/// <summary>One measure.</summary>
+public sealed record Measure
+{
+    /// <summary>The number shown, from 1; 0 for a pickup.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>Meter in force.</summary>
+    public required Meter Meter { get; init; }
+
+    /// <summary>Key in force.</summary>
+    public required Key Key { get; init; }
+
+    /// <summary>Actual length in quarter notes; shorter than the meter for a pickup or a measure that completes one.</summary>
+    public required Fraction Length { get; init; }
+
+    /// <summary>One or two voices, upper first.</summary>
+    public required ImmutableArray<Voice> Voices { get; init; }
+
+    /// <summary>Chord symbols in order.</summary>
+    public ImmutableArray<HarmonyMark> Harmonies { get; init; } = [];
+
+    /// <summary>Other marks in order.</summary>
+    public ImmutableArray<Direction> Directions { get; init; } = [];
+
+    /// <summary>Whether a repeat starts here.</summary>
+    public bool RepeatStart { get; init; }
+
+    /// <summary>How many times the section that ends here is played; 0 when no repeat ends here, else 2 or more.</summary>
+    public int RepeatEndTimes { get; init; }
+
+    /// <summary>Numbers of the ending that starts here (1, 2); empty when none does.</summary>
+    public ImmutableArray<int> EndingStart { get; init; } = [];
+
+    /// <summary>Whether an ending bracket stops at the end of this measure.</summary>
+    public bool EndingStop { get; init; }
+
+    /// <summary>Whether the stopping ending bracket is closed with a hook.</summary>
+    public bool EndingClosed { get; init; }
+
+    /// <summary>The barline at the end, when no repeat ends here.</summary>
+    public Barline Barline { get; init; }
+
+    /// <summary>Whether a new system is wanted before this measure.</summary>
+    public bool BreakBefore { get; init; }
+
+    /// <summary>Whether the measure is printed as the sign "repeat the measure before" (its voices still hold the notes).</summary>
+    public bool RepeatsPrevious { get; init; }
+
+    /// <summary>A clef change that holds from this measure on; null for none.</summary>
+    public Clef? ClefChange { get; init; }
+}

@@ -1,0 +1,5 @@
+namespace SheetPress.Cli.Tests;
+
+public class SmokeTests
+{
+}

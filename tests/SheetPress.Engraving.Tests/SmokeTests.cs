@@ -1,0 +1,5 @@
+namespace SheetPress.Engraving.Tests;
+
+public class SmokeTests
+{
+}

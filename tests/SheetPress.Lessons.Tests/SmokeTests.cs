@@ -1,0 +1,5 @@
+namespace SheetPress.Lessons.Tests;
+
+public class SmokeTests
+{
+}

@@ -1,0 +1,5 @@
+namespace SheetPress.Publishing.Tests;
+
+public class SmokeTests
+{
+}

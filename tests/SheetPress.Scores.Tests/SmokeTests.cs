@@ -1,0 +1,5 @@
+namespace SheetPress.Scores.Tests;
+
+public class SmokeTests
+{
+}

@@ -1,0 +1,5 @@
+namespace SheetPress.Theory.Tests;
+
+public class SmokeTests
+{
+}
