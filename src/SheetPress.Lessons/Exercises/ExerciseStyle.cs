@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>A way of turning a progression into a line. Stateless; shared by all lessons.</summary>
+public abstract class ExerciseStyle
+{
+    /// <summary>Name in lessons: lower-case words joined with hyphens.</summary>
+    public abstract string Name { get; }
+    /// <summary>Title on the page when the lesson gives none.</summary>
+    public abstract string Title { get; }
+    /// <summary>One line for the list of styles.</summary>
+    public abstract string Summary { get; }
+    /// <summary>The group in the catalogue: "chord tones", "scales", "links", "lines", "grooves", "neck", "own".</summary>
+    public abstract string Group { get; }
+    /// <summary>Options it takes besides the common ones.</summary>
+    public abstract ImmutableArray<StyleOption> Options { get; }
+    /// <summary>The one-line instruction on the page when the lesson gives none.</summary>
+    public abstract string Instruction(ExerciseRequest request);
+    /// <summary>Makes the line: sounding pitches with degrees, rhythm and marks, before fingering. Problems are reported to the context.</summary>
+    public abstract Line Generate(ExerciseContext context);
+}
+
+/// <summary>All that a style may look at.</summary>
+/// <param name="Lesson">The lesson.</param>
+/// <param name="Request">The exercise.</param>
+/// <param name="Diagnostics">Where problems go.</param>
+public sealed record ExerciseContext(Lesson Lesson, ExerciseRequest Request, DiagnosticBag Diagnostics)
+{
+    /// <summary>The progression.</summary>
+    public Progression Progression => Lesson.Progression;
+    /// <summary>The instrument.</summary>
+    public Instrument Instrument => Lesson.Instrument;
+    /// <summary>The key.</summary>
+    public Key Key => Lesson.Key;
+    /// <summary>The level in force.</summary>
+    public int Level => Request.Level ?? Lesson.Level;
+}
