@@ -1,0 +1,20 @@
+namespace SheetPress.Engraving;
+
+/// <summary>Choices of the page that the music has to know.</summary>
+public sealed record EngravingOptions
+{
+    /// <summary>Length of one staff space on paper in millimetres, so that no text comes out below seven points: 1.75 for a 7 mm staff.</summary>
+    public double StaffSpace { get; init; } = 1.75;
+
+    /// <summary>How far the first system is set in from the left, in staff spaces.</summary>
+    public double FirstIndent { get; init; }
+
+    /// <summary>Whether tempo and swing stand over the first measure.</summary>
+    public bool ShowTempo { get; init; } = true;
+
+    /// <summary>Whether every system after the first begins with its measure number.</summary>
+    public bool ShowMeasureNumbers { get; init; } = true;
+
+    /// <summary>Whether two or more empty measures in a row are drawn as one rest with a number.</summary>
+    public bool MergeEmptyMeasures { get; init; } = true;
+}
