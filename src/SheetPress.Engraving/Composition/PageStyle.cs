@@ -1,0 +1,59 @@
+namespace SheetPress.Engraving;
+
+/// <summary>How pages look: paper, margins, text sizes, staff size, distances. Lengths are in millimetres.</summary>
+public sealed record PageStyle
+{
+    /// <summary>The paper.</summary>
+    public PaperSize Paper { get; init; } = PaperSize.A4;
+
+    /// <summary>White at the left and right edge, 15 mm or more.</summary>
+    public double SideMargin { get; init; } = 18;
+
+    /// <summary>White above the text area of a page, room for the running head within it; 15 mm or more beyond the head.</summary>
+    public double TopMargin { get; init; } = 16;
+
+    /// <summary>White below the footer, 15 mm or more.</summary>
+    public double BottomMargin { get; init; } = 15;
+
+    /// <summary>Height that the running head takes from the top of the text area from page two.</summary>
+    public double HeadHeight { get; init; } = 9;
+
+    /// <summary>Height that the footer takes from the bottom of the text area.</summary>
+    public double FootHeight { get; init; } = 8;
+
+    /// <summary>Title of the sheet.</summary>
+    public TextStyle Title { get; init; } = new(23, 27, TextFont.SerifSemiBold, TextFont.SerifItalic, TextFont.SerifBold);
+
+    /// <summary>Headings and titles of exercises.</summary>
+    public TextStyle Heading { get; init; } = new(11.5, 14, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold);
+
+    /// <summary>Running text and instructions.</summary>
+    public TextStyle Body { get; init; } = new(10, 13.4, TextFont.Serif, TextFont.SerifItalic, TextFont.SerifSemiBold);
+
+    /// <summary>Tables, captions, running head and footer.</summary>
+    public TextStyle Small { get; init; } = new(8.5, 11, TextFont.Sans, TextFont.SansItalic, TextFont.SansSemiBold);
+
+    /// <summary>Length of a staff space; the staff is four of them high.</summary>
+    public double StaffSpace { get; init; } = 1.75;
+
+    /// <summary>Whether paragraphs are set to an even right edge where the words allow it.</summary>
+    public bool Justify { get; init; }
+
+    /// <summary>White between the columns of text.</summary>
+    public double ColumnGap { get; init; } = 8;
+
+    /// <summary>White above a section heading, before slack is shared out.</summary>
+    public double SectionGap { get; init; } = 7;
+
+    /// <summary>White above an exercise after the first.</summary>
+    public double ExerciseGap { get; init; } = 6.5;
+
+    /// <summary>The least white between the ink of two systems.</summary>
+    public double SystemGap { get; init; } = 4;
+
+    /// <summary>Width of the text area.</summary>
+    public double TextWidth => Paper.Width - (2 * SideMargin);
+
+    /// <summary>The handout on a paper.</summary>
+    public static PageStyle Handout(PaperSize paper) => new() { Paper = paper };
+}
