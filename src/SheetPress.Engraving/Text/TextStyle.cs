@@ -31,7 +31,7 @@ public sealed record TextStyle
     public TextFont Strong { get; }
 
     /// <summary>Face of code.</summary>
-    public TextFont Code => TextFont.Sans;
+    public static TextFont Code => TextFont.Sans;
 
     /// <summary>Makes a style.</summary>
     /// <param name="points">Size in points, 7 or more.</param>
