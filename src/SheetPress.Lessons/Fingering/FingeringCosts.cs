@@ -1,0 +1,129 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>
+/// What makes a fingering hard, in points; one point is about the effort of a string skip. Weights are from memory of teaching
+/// practice; the formulation (effort of each grip plus effort between neighbours, least sum over the line) follows
+/// Sayegh, "Fingering for String Instruments with the Optimum Path Paradigm", Computer Music Journal 13(3), 1989.
+/// </summary>
+internal sealed class FingeringCosts
+{
+    private const double ShiftStart = 2.0;
+    private const double ShiftPerMillimetre = 0.02;
+    private const double StringCrossing = 0.35;
+    private const double StringSkip = 0.3;
+    private const double FingerRoll = 0.4;
+    private const double SlideRelief = 0.15;
+    private const double RestRelief = 0.6;
+    private const double StrongBeatRelief = 0.8;
+    private const double StretchPerMillimetre = 0.06;
+    private const double StretchStart = 1.2;
+    private const double HeightPerFret = 0.03;
+    private const double OpenString = 0.1;
+    private const double OpenStringFarFromHand = 0.08;
+    private const double AnchorStart = 1.0;
+    private const double AnchorPerFret = 0.8;
+    private const double WrongSideForStroke = 0.8;
+    private const double BeyondTheHand = 50;
+
+    private static ReadOnlySpan<double> FingerEffort => [0, 0, 0, 0.08, 0.12];
+
+    private readonly HandModel _hand;
+    private readonly NeckRequest _neck;
+    private readonly double[,] _shift;
+    private readonly double _widestSpan;
+
+    public FingeringCosts(HandModel hand, NeckRequest neck, int level)
+    {
+        _widestSpan = HandModel.WidestSpan(level);
+        _hand = hand;
+        _neck = neck;
+        var size = hand.HighestFret + 1;
+        _shift = new double[size, size];
+        for (var a = 1; a < size; a++)
+        {
+            for (var b = 1; b < size; b++) _shift[a, b] = a == b ? 0 : ShiftStart + (ShiftPerMillimetre * hand.Distance(a, b));
+        }
+    }
+
+    /// <summary>Effort of one finger on one fretted place, the stretch out of the hand's natural reach included.</summary>
+    /// <param name="finger">1 to 4.</param>
+    /// <param name="fret">Fret, 1 and up.</param>
+    /// <param name="hand">Hand position.</param>
+    public double Fretted(int finger, int fret, int hand)
+    {
+        var natural = hand + _hand.Reach(finger, hand);
+        var cost = FingerEffort[finger] + (HeightPerFret * hand);
+        if (fret != natural) cost += StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural));
+        return cost + Anchor(hand);
+    }
+
+    /// <summary>Effort of sounding an open string.</summary>
+    public static double Open() => OpenString;
+
+    /// <summary>Effort of a chord's stretch: what it spans beyond the comfortable width of the hand.</summary>
+    public static double Span(double millimetres) => StretchPerMillimetre * Math.Max(0, millimetres - (HandModel.ComfortableSpan * 0.75));
+
+    /// <summary>Cost of striking a string with the thumb or popping it on the unusual side: the thumb wants low strings, the pop high ones.</summary>
+    public double StrokeSide(Stroke stroke, int stringNumber)
+    {
+        var middle = (_hand.Instrument.StringCount + 1) / 2.0;
+        return stroke switch
+        {
+            Stroke.Thumb when stringNumber < middle => WrongSideForStroke,
+            Stroke.Pop when stringNumber > middle => 2 * WrongSideForStroke,
+            _ => 0,
+        };
+    }
+
+    /// <summary>Effort from one grip to the next.</summary>
+    /// <param name="from">Grip before.</param>
+    /// <param name="to">Grip after.</param>
+    /// <param name="step">Time and joining of the two events.</param>
+    public double Between(Grip from, Grip to, in FingeringStep step)
+    {
+        var cost = 0.0;
+        if (from.Hand != to.Hand)
+        {
+            var shift = _shift[from.Hand, to.Hand] * step.Hurry;
+            if (step.IsSlide) shift *= SlideRelief;
+            else if (from.IsOpen || step.IsLong) shift *= RestRelief;
+            if (step.ArrivesOnBeat) shift *= StrongBeatRelief;
+            cost += shift;
+        }
+        else if (!from.IsOpen && !to.IsOpen && from.Fret > 0 && to.Fret > 0 && _hand.Distance(from.Fret, to.Fret) > _widestSpan)
+        {
+            // Two stretches in opposite directions that one hand cannot join: a shift is always cheaper.
+            cost += BeyondTheHand;
+        }
+        var crossing = Math.Abs(from.String - to.String);
+        if (crossing > 0)
+        {
+            cost += (StringCrossing * crossing) + (crossing > 1 ? StringSkip : 0);
+            if (from.Finger == to.Finger && from.Finger > 0 && from.Hand == to.Hand && from.Fret == to.Fret) cost += FingerRoll;
+        }
+        if (to.IsOpen) cost += OpenStringFarFromHand * Math.Max(0, to.Hand - 5);
+        return cost;
+    }
+
+    private double Anchor(int hand) =>
+        _neck.Position is { } anchor && hand != anchor ? AnchorStart + (AnchorPerFret * Math.Abs(hand - anchor)) : 0;
+}
+
+/// <summary>What lies between two events, as far as the hand is concerned.</summary>
+/// <param name="Hurry">1 for a quarter note or longer to move in, more when there is less time.</param>
+/// <param name="IsLong">Whether the event before lasts long or is followed by a rest.</param>
+/// <param name="ArrivesOnBeat">Whether the event after starts on a beat.</param>
+/// <param name="SameString">Whether both must be on one string (hammer-on, pull-off, slide).</param>
+/// <param name="IsSlide">Whether the finger slides from one to the other.</param>
+internal readonly record struct FingeringStep(double Hurry, bool IsLong, bool ArrivesOnBeat, bool SameString, bool IsSlide)
+{
+    public static FingeringStep Between(LineNote from, LineNote to)
+    {
+        var time = (to.Start - from.Start).ToDouble();
+        var hurry = time >= 1 ? 1 : time >= 0.5 ? 1.3 : 1.8;
+        var isLong = time >= 1.5 || to.Start > from.End;
+        return new FingeringStep(hurry, isLong, to.Start.IsMultipleOf(1), from.Connection != Connection.None, from.Connection == Connection.Slide);
+    }
+}

@@ -1,0 +1,172 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>Finds every sensible grip for an event.</summary>
+internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckRequest neck, int level)
+{
+    // A chord of six tones on six strings has few grips that a hand can hold; more than this many are never worth comparing.
+    private const int MostGrips = 96;
+
+    private readonly double _widestSpan = HandModel.WidestSpan(level);
+
+    /// <summary>All grips for a note or chord, best first among equals by string and fret.</summary>
+    public ImmutableArray<Grip> Find(LineNote note) => note.Tones.Length == 1 ? FindSingle(note) : FindChord(note);
+
+    /// <summary>Why an event has no grip, in words.</summary>
+    public string Explain(LineNote note)
+    {
+        var instrument = hand.Instrument;
+        foreach (var tone in note.Tones)
+        {
+            if (tone.Position is { } pinned && !Fits(tone, pinned))
+                return string.Create(CultureInfo.InvariantCulture, $"{tone.Pitch} is not at string {pinned.String}, fret {pinned.Fret}");
+            if (Places(tone, note).Any()) continue;
+            var lowest = instrument.OpenStrings.Min(p => p.MidiNumber) + instrument.Capo;
+            var highest = instrument.OpenStrings.Max(p => p.MidiNumber) + instrument.FretCount;
+            if (tone.Pitch.MidiNumber < lowest) return $"{tone.Pitch} is below the lowest note of the {instrument.Name}";
+            if (tone.Pitch.MidiNumber > highest) return $"{tone.Pitch} is above the highest note of the {instrument.Name}";
+            return $"{tone.Pitch} does not lie within the frets and strings asked for";
+        }
+        return $"the chord {string.Join(" ", note.Tones.Select(t => t.Pitch))} cannot be held with one hand on the {instrument.Name}";
+    }
+
+    private ImmutableArray<Grip> FindSingle(LineNote note)
+    {
+        var grips = ImmutableArray.CreateBuilder<Grip>();
+        var tone = note.Tones[0];
+        foreach (var place in Places(tone, note))
+        {
+            var side = costs.StrokeSide(note.Stroke, place.String);
+            if (place.Fret == 0)
+            {
+                grips.Add(Make([place], [0], 1, FingeringCosts.Open() + side, isOpen: true));
+                continue;
+            }
+            for (var finger = 1; finger <= 4; finger++)
+            {
+                for (var handAt = Math.Max(1, place.Fret - 4); handAt <= Math.Min(place.Fret + 1, hand.HighestFret); handAt++)
+                {
+                    if (!hand.Uses(finger, handAt)) continue;
+                    var natural = handAt + hand.Reach(finger, handAt);
+                    // Only the outer fingers stretch out of the hand's reach, and only by one fret.
+                    var stretch = place.Fret - natural;
+                    var allowed = stretch == 0 || (stretch == 1 && finger == 4) || (stretch == -1 && finger == 1);
+                    if (!allowed || hand.Distance(Math.Min(handAt, place.Fret), Math.Max(place.Fret, handAt + hand.Reach(4, handAt))) > _widestSpan + 1e-9) continue;
+                    grips.Add(Make([place], [finger], handAt, costs.Fretted(finger, place.Fret, handAt) + side, isOpen: false));
+                }
+            }
+        }
+        return grips.ToImmutable();
+    }
+
+    private ImmutableArray<Grip> FindChord(LineNote note)
+    {
+        var places = note.Tones.Select(t => Places(t, note).ToArray()).ToArray();
+        var grips = new List<Grip>();
+        var chosen = new FretPosition[places.Length];
+        Choose(0, 0);
+        return [.. grips.OrderBy(g => g.Cost).Take(MostGrips)];
+
+        void Choose(int index, int usedStrings)
+        {
+            if (index == places.Length)
+            {
+                if (Hold(chosen, note) is { } grip) grips.Add(grip);
+                return;
+            }
+            foreach (var place in places[index])
+            {
+                if ((usedStrings & (1 << place.String)) != 0) continue;
+                chosen[index] = place;
+                if (Stretch(chosen.AsSpan(0, index + 1)) <= _widestSpan) Choose(index + 1, usedStrings | (1 << place.String));
+            }
+        }
+    }
+
+    private double Stretch(ReadOnlySpan<FretPosition> places)
+    {
+        var (low, high) = FrettedRange(places);
+        return low == 0 ? 0 : hand.Distance(low, high);
+    }
+
+    private static (int Low, int High) FrettedRange(ReadOnlySpan<FretPosition> places)
+    {
+        var (low, high) = (0, 0);
+        foreach (var place in places)
+        {
+            if (place.Fret == 0) continue;
+            low = low == 0 ? place.Fret : Math.Min(low, place.Fret);
+            high = Math.Max(high, place.Fret);
+        }
+        return (low, high);
+    }
+
+    // Lays fingers on a chord: the index finger takes the lowest fret (as a barre when there are more tones than fingers),
+    // the others follow by fret and then from the lower string to the higher.
+    private Grip? Hold(ReadOnlySpan<FretPosition> chosen, LineNote note)
+    {
+        var (low, high) = FrettedRange(chosen);
+        var positions = ImmutableArray.Create(chosen);
+        var fingers = new int[chosen.Length];
+        var side = 0.0;
+        foreach (var place in chosen) side += costs.StrokeSide(note.Stroke, place.String);
+        if (low == 0) return Make(positions, [.. fingers], 1, (FingeringCosts.Open() * chosen.Length) + side, isOpen: true);
+
+        var order = Enumerable.Range(0, chosen.Length).Where(i => positions[i].Fret > 0)
+            .OrderBy(i => positions[i].Fret).ThenByDescending(i => positions[i].String).ToArray();
+        var onLowest = order.Count(i => positions[i].Fret == low);
+        var barre = order.Length > 4 && onLowest > 1;
+        if (barre && chosen.ToArray().Any(p => p.Fret == 0)) return null;
+        if (order.Length - (barre ? onLowest - 1 : 0) > 4) return null;
+
+        var next = 1;
+        for (var i = 0; i < order.Length; i++)
+        {
+            var fret = positions[order[i]].Fret;
+            var left = order.Length - i - 1;
+            var natural = 1;
+            while (natural < 4 && low + hand.Reach(natural, low) < fret) natural++;
+            if (barre && fret == low) { fingers[order[i]] = 1; next = 2; continue; }
+            var finger = Math.Max(next, Math.Min(natural, 4 - left));
+            if (finger > 4) return null;
+            fingers[order[i]] = finger;
+            next = finger + 1;
+        }
+        var cost = side + FingeringCosts.Span(hand.Distance(low, high)) + costs.Fretted(1, low, low);
+        foreach (var i in order) cost += 0.05 * fingers[i];
+        foreach (var place in chosen) if (place.Fret == 0) cost += FingeringCosts.Open();
+        return Make(positions, [.. fingers], low, cost, isOpen: false);
+    }
+
+    private IEnumerable<FretPosition> Places(LineTone tone, LineNote note)
+    {
+        if (tone.Position is { } pinned)
+        {
+            if (Fits(tone, pinned)) yield return pinned;
+            yield break;
+        }
+        var instrument = hand.Instrument;
+        var openAllowed = neck.OpenStrings ?? true;
+        // A slide or a bend needs a finger on the string.
+        var needsFinger = note.Connection == Connection.Slide || note.BendHalfSteps is not null || note.SlideIn != LooseSlide.None || note.SlideOut != LooseSlide.None;
+        for (var s = instrument.StringCount; s >= 1; s--)
+        {
+            if (!neck.Strings.IsDefaultOrEmpty && !neck.Strings.Contains(s)) continue;
+            var fret = tone.Pitch.MidiNumber - instrument.MidiNumberAt(s, 0);
+            if (fret < 0 || fret > hand.HighestFret) continue;
+            if (fret == 0 && (!openAllowed || needsFinger)) continue;
+            if (fret > 0 && (fret < (neck.LowestFret ?? 0) || fret > (neck.HighestFret ?? int.MaxValue))) continue;
+            yield return new FretPosition(s, fret);
+        }
+    }
+
+    private bool Fits(LineTone tone, FretPosition place) =>
+        place.String >= 1 && place.String <= hand.Instrument.StringCount && place.Fret >= 0 && place.Fret <= hand.HighestFret
+        && hand.Instrument.MidiNumberAt(place.String, place.Fret) == tone.Pitch.MidiNumber;
+
+    private static Grip Make(ImmutableArray<FretPosition> positions, ImmutableArray<int> fingers, int handAt, double cost, bool isOpen) =>
+        new() { Positions = positions, Fingers = fingers, Hand = handAt, Cost = cost, IsOpen = isOpen };
+}
