@@ -84,12 +84,10 @@ internal sealed class TextFace
 
     private TextMetrics ReadMetrics()
     {
-        double Metric(OpenTypeMetricsTag tag, double otherwise) =>
-            _font.OpenTypeMetrics.TryGetPosition(tag, out var value) ? value / _unitsPerEm : otherwise;
-        return new TextMetrics(
-            Metric(OpenTypeMetricsTag.HorizontalAscender, 0.8),
-            -Metric(OpenTypeMetricsTag.HorizontalDescender, -0.2),
-            Metric(OpenTypeMetricsTag.CapHeight, 0.7),
-            Metric(OpenTypeMetricsTag.XHeight, 0.5));
+        // The OS/2 table of the bold faces gives the heights of the regular ones, so letters are measured instead.
+        double Height(char letter) =>
+            _font.TryGetNominalGlyph(letter, out var glyph) && _font.TryGetGlyphExtents(glyph, out var extents) ? extents.YBearing / _unitsPerEm : 0;
+        double Metric(OpenTypeMetricsTag tag) => _font.OpenTypeMetrics.TryGetPosition(tag, out var value) ? value / _unitsPerEm : 0;
+        return new TextMetrics(Metric(OpenTypeMetricsTag.HorizontalAscender), -Metric(OpenTypeMetricsTag.HorizontalDescender), Height('H'), Height('x'));
     }
 }

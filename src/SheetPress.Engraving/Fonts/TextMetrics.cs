@@ -1,6 +1,6 @@
 namespace SheetPress.Engraving;
 
-/// <summary>Heights of a text face in em, from its OS/2 and hhea tables.</summary>
+/// <summary>Heights of a text face in em: ascender and descender from the tables of the file, the others measured on its letters.</summary>
 /// <param name="Ascender">How far the face reaches above the baseline (positive).</param>
 /// <param name="Descender">How far it reaches below the baseline (positive).</param>
 /// <param name="CapHeight">Height of a flat capital such as H.</param>
