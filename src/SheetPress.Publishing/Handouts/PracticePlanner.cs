@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SheetPress.Engraving;
+using SheetPress.Lessons;
+
+namespace SheetPress.Publishing;
+
+/// <summary>Makes the rows of the practice plan: the teacher's own, or one for each exercise.</summary>
+public static class PracticePlanner
+{
+    // Common practice: begin well under tempo and arrive in three steps.
+    private static readonly double[] Steps = [0.6, 0.8, 1.0];
+
+    /// <summary>The rows for a lesson.</summary>
+    public static ImmutableArray<PracticeRow> Plan(BuiltLesson built)
+    {
+        var own = built.Lesson.PracticePlan;
+        if (!own.IsEmpty)
+        {
+            return [.. own.Select(step => new PracticeRow(
+                step.Task,
+                [.. step.Tempos.Select(Number)],
+                step.Repetitions > 0 ? Number(step.Repetitions) : "",
+                step.Minutes > 0 ? Number(step.Minutes) : ""))];
+        }
+        return [.. built.Exercises.Select((exercise, index) => new PracticeRow(
+            string.Create(CultureInfo.InvariantCulture, $"{index + 1}. {exercise.Score.Title}"),
+            TempoSteps(exercise.Score.Tempo.BeatsPerMinute),
+            "4",
+            Number(MinutesFor(exercise))))];
+    }
+
+    /// <summary>Tempo steps up to a tempo, in beats a minute, rounded to even numbers and without repeats.</summary>
+    public static ImmutableArray<string> TempoSteps(double tempo) =>
+        [.. Steps.Select(s => s == 1 ? tempo : Math.Max(30, 2 * Math.Round(tempo * s / 2))).Where(t => t <= tempo).Distinct().Select(Number)];
+
+    // Twelve passes through the exercise at a middling tempo, in whole minutes.
+    private static double MinutesFor(BuiltExercise exercise)
+    {
+        var quarters = exercise.Score.Measures.Sum(m => m.Length.ToDouble());
+        var once = quarters / (exercise.Score.Tempo.QuartersPerMinute * 0.8);
+        return Math.Clamp(Math.Ceiling(12 * once), 3, 15);
+    }
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}
