@@ -29,6 +29,13 @@ public sealed record ExerciseRequest
     public bool? ShowDegrees { get; init; }
     /// <summary>Whether to show counting syllables; null likewise (shown when the rhythm was counted).</summary>
     public bool? ShowCounts { get; init; }
+    /// <summary>Whether to show roman numerals; null likewise.</summary>
+    public bool? ShowRomans { get; init; }
+    /// <summary>
+    /// Marks for the strokes in turn, from the first on and over again; empty for none. A rhythm the lesson gives has them already;
+    /// a style's own rhythm takes them with <see cref="RhythmPattern.WithMarks"/>.
+    /// </summary>
+    public ImmutableArray<StrokeMarks> Marks { get; init; } = [];
     /// <summary>Measures a system when fixed.</summary>
     public int? MeasuresPerSystem { get; init; }
     /// <summary>Seed for styles with choice; the same seed gives the same line.</summary>
@@ -38,67 +45,3 @@ public sealed record ExerciseRequest
     /// <summary>Where the exercise is written.</summary>
     public required SourceSpan Span { get; init; }
 }
-
-/// <summary>Where an author wants a line on the neck; nulls leave it to the fingering.</summary>
-public sealed record NeckRequest
-{
-    /// <summary>Fret at which the index finger is to stay near, 1 and up.</summary>
-    public int? Position { get; init; }
-    /// <summary>Lowest fret that may be used besides open strings.</summary>
-    public int? LowestFret { get; init; }
-    /// <summary>Highest fret that may be used.</summary>
-    public int? HighestFret { get; init; }
-    /// <summary>String numbers that may be used; empty for all.</summary>
-    public ImmutableArray<int> Strings { get; init; } = [];
-    /// <summary>Whether open strings may be used; null for the level's choice.</summary>
-    public bool? OpenStrings { get; init; }
-}
-
-/// <summary>The types an option can have.</summary>
-public enum OptionType
-{
-    /// <summary>One of the words of <see cref="StyleOption.Choices"/>.</summary>
-    Choice,
-    /// <summary>A whole number in a range.</summary>
-    Number,
-    /// <summary>True or false.</summary>
-    Flag,
-    /// <summary>A list of chord degrees: "R 5 8 b7".</summary>
-    Degrees,
-    /// <summary>Free text of the style's own small language, such as a line of notes.</summary>
-    Text,
-}
-
-/// <summary>An option a style declares.</summary>
-/// <param name="Name">Name in lessons: lower-case words joined with hyphens.</param>
-/// <param name="Type">Type of its value.</param>
-/// <param name="Summary">One line on what it does.</param>
-/// <param name="Default">Default as it would be written in a lesson; empty when there is none.</param>
-public sealed record StyleOption(string Name, OptionType Type, string Summary, string Default)
-{
-    /// <summary>Allowed words of a choice.</summary>
-    public ImmutableArray<string> Choices { get; init; } = [];
-    /// <summary>Lowest number allowed.</summary>
-    public int Minimum { get; init; } = int.MinValue;
-    /// <summary>Highest number allowed.</summary>
-    public int Maximum { get; init; } = int.MaxValue;
-    /// <summary>Whether a lesson must give it.</summary>
-    public bool Required { get; init; }
-}
-
-/// <summary>A value given for an option, parsed by its type, with its place in the lesson.</summary>
-/// <param name="Text">The text as written, located.</param>
-public sealed record OptionValue(LocatedText Text)
-{
-    /// <summary>The number, for <see cref="OptionType.Number"/>.</summary>
-    public int Number { get; init; }
-    /// <summary>The flag, for <see cref="OptionType.Flag"/>.</summary>
-    public bool Flag { get; init; }
-    /// <summary>The degrees, for <see cref="OptionType.Degrees"/>.</summary>
-    public ImmutableArray<DegreeRequest> Degrees { get; init; } = [];
-}
-
-/// <summary>A degree as a teacher writes it: "b7" is exact, a plain "7" or "3" means the one the chord has.</summary>
-/// <param name="Degree">Number and, when exact, alteration.</param>
-/// <param name="IsExact">Whether an accidental was written (or the degree has only one size in use, like R, 5 in chords without an altered fifth is NOT exact).</param>
-public readonly record struct DegreeRequest(Degree Degree, bool IsExact);

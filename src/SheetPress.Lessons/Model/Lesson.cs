@@ -29,36 +29,23 @@ public sealed record Lesson
     public int Level { get; init; } = 2;
     /// <summary>The progression.</summary>
     public required Progression Progression { get; init; }
-    /// <summary>The teacher's own notes as Markdown; may be empty.</summary>
+    /// <summary>
+    /// From the key the lesson is written in to the key it is to be played in: the perfect unison unless the lesson was re-keyed.
+    /// Chords are moved already; a style that takes absolute pitches moves them by this. At most a tritone up or down.
+    /// </summary>
+    public Interval Transposition { get; init; }
+    /// <summary>The teacher's own notes as Markdown, chord symbols in square brackets moved to the key; may be empty.</summary>
     public string Notes { get; init; } = "";
     /// <summary>The exercises asked for, in order.</summary>
     public required ImmutableArray<ExerciseRequest> Exercises { get; init; }
-    /// <summary>Neck diagrams asked for; default ones when the lesson says nothing.</summary>
+    /// <summary>Neck diagrams asked for, in order.</summary>
     public ImmutableArray<DiagramRequest> Diagrams { get; init; } = [];
-    /// <summary>The practice plan rows; made from the exercises when the lesson says nothing.</summary>
+    /// <summary>Whether the lesson says which diagrams it wants (perhaps none); when false, default ones are made.</summary>
+    public bool HasOwnDiagrams { get; init; }
+    /// <summary>The practice plan rows, in order.</summary>
     public ImmutableArray<PracticeStep> PracticePlan { get; init; } = [];
+    /// <summary>Whether the lesson has a plan of its own (perhaps none); when false, one is made from the exercises.</summary>
+    public bool HasOwnPracticePlan { get; init; }
     /// <summary>The file it came from.</summary>
     public required SourceText Source { get; init; }
 }
-
-/// <summary>A neck diagram asked for.</summary>
-/// <param name="Kind">"chord" (tones of one chord), "scale", "shape" (explicit positions).</param>
-/// <param name="Subject">Chord symbol or scale as text: "Cm7", "C natural minor".</param>
-/// <param name="FromFret">Lowest fret, or null to fit.</param>
-/// <param name="ToFret">Highest fret, or null to fit.</param>
-/// <param name="Upright">Whether it is an upright chord box instead of a horizontal neck.</param>
-/// <param name="ShowNotes">Whether dots hold note names instead of degrees.</param>
-/// <param name="Caption">Caption; may be empty.</param>
-/// <param name="Span">Where it is written.</param>
-public sealed record DiagramRequest(string Kind, string Subject, int? FromFret, int? ToFret, bool Upright, bool ShowNotes, string Caption, SourceSpan Span)
-{
-    /// <summary>Explicit positions of a shape.</summary>
-    public ImmutableArray<FretPosition> Positions { get; init; } = [];
-}
-
-/// <summary>One row of the practice plan.</summary>
-/// <param name="Task">What to do.</param>
-/// <param name="Tempos">Tempo steps, beats a minute.</param>
-/// <param name="Repetitions">Times at each tempo; 0 when not said.</param>
-/// <param name="Minutes">Minutes; 0 when not said.</param>
-public sealed record PracticeStep(string Task, ImmutableArray<double> Tempos, int Repetitions, double Minutes);

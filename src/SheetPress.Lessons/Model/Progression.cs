@@ -12,6 +12,12 @@ namespace SheetPress.Lessons;
 /// <param name="Span">Where it is written in the lesson.</param>
 public sealed record ChordSpan(Fraction Start, Fraction Duration, Chord? Chord, ChordAnalysis? Analysis, SourceSpan Span)
 {
+    /// <summary>Index of the measure it lies in.</summary>
+    public int Measure { get; init; }
+
+    /// <summary>Whether the chord before sounds on: the same harmony without a symbol of its own.</summary>
+    public bool IsHeld { get; init; }
+
     /// <summary>End in quarter notes from the start of the progression.</summary>
     public Fraction End => Start + Duration;
 }

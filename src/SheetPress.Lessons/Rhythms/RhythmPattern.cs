@@ -22,9 +22,45 @@ public sealed record RhythmCell
     public Notehead Head { get; init; }
     /// <summary>Connection to the next stroke marked in the rhythm.</summary>
     public Connection Connection { get; init; }
+    /// <summary>End in quarter notes from the start of the pattern.</summary>
+    public Fraction End => Start + Duration;
+
+    /// <summary>The cell with marks added to the ones it has; a rest stays as it is.</summary>
+    public RhythmCell With(StrokeMarks marks) => IsRest ? this : this with
+    {
+        Articulations = Articulations | marks.Articulations,
+        Stroke = marks.Stroke == Stroke.None ? Stroke : marks.Stroke,
+        Head = marks.Head == Notehead.Normal ? Head : marks.Head,
+        Connection = marks.Connection == Connection.None ? Connection : marks.Connection,
+    };
 }
 
 /// <summary>A rhythm that repeats: cells in order that fill its length.</summary>
 /// <param name="Cells">Cells, rests included, without gaps.</param>
 /// <param name="Length">Length in quarter notes after which it starts again.</param>
-public sealed record RhythmPattern(ImmutableArray<RhythmCell> Cells, Fraction Length);
+public sealed record RhythmPattern(ImmutableArray<RhythmCell> Cells, Fraction Length)
+{
+    /// <summary>
+    /// The rhythm with marks laid on its strokes in turn, rests left out, over again when the marks run out. When the numbers of strokes
+    /// and marks do not divide, the pattern grows until both start together again.
+    /// </summary>
+    public RhythmPattern WithMarks(ImmutableArray<StrokeMarks> marks)
+    {
+        var strokes = Cells.Count(c => !c.IsRest);
+        if (marks.IsEmpty || strokes == 0) return this;
+        var rounds = marks.Length / GreatestCommonDivisor(marks.Length, strokes);
+        var cells = ImmutableArray.CreateBuilder<RhythmCell>(Cells.Length * rounds);
+        var at = 0;
+        for (var round = 0; round < rounds; round++)
+        {
+            foreach (var cell in Cells)
+            {
+                var moved = cell with { Start = cell.Start + (Length * round) };
+                cells.Add(cell.IsRest ? moved : moved.With(marks[at++ % marks.Length]));
+            }
+        }
+        return new RhythmPattern(cells.MoveToImmutable(), Length * rounds);
+    }
+
+    private static int GreatestCommonDivisor(int a, int b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);
+}
