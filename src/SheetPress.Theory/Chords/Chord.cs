@@ -15,33 +15,51 @@ public sealed record Chord(NoteName Root, ChordQuality Quality, NoteName? Bass =
     /// <summary>The chord tones, root first, spelled from the root.</summary>
     public ImmutableArray<ChordTone> Tones => [.. Quality.Degrees.Select(d => new ChordTone(d, NoteOf(d)))];
 
+    /// <summary>The symbol taken apart for engraving.</summary>
+    public ChordSymbol Symbol
+    {
+        get
+        {
+            var (main, changes) = Quality.Parts;
+            var display = Display(main).Replace("Maj", "(maj", StringComparison.Ordinal);
+            if (display.Contains("(maj", StringComparison.Ordinal)) display += ")";
+            // Additions and omissions alone stay on the baseline; behind a raised alteration they follow it up.
+            var onBaseline = !changes.Any(c => c[0] is 'b' or '#' || c == "alt");
+            return onBaseline
+                ? new(Root, display + string.Concat(changes.Select(Display)), [], Bass)
+                : new(Root, display, [.. changes.Select(Display)], Bass);
+
+            static string Display(string part) => part.Replace('b', '♭').Replace('#', '♯');
+        }
+    }
+
     /// <summary>The note of a degree above the root, spelled exactly.</summary>
     public NoteName NoteOf(Degree degree) => Root + degree.ToInterval();
 
     /// <summary>The same chord an interval away.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The spelling would need more than six flats or sharps.</exception>
     public Chord Transpose(Interval interval) => new(Root + interval, Quality, Bass is { } bass ? bass + interval : null);
 
-    /// <summary>The canonical symbol in plain text: "Cm7", "Bbmaj7/D".</summary>
+    /// <summary>The canonical symbol in plain text: "Cm7", "Bbmaj7/D", "C7b9#11".</summary>
     public override string ToString() => $"{Root}{Quality.Suffix}{(Bass is { } bass ? "/" + bass : "")}";
 
-    /// <summary>Reads a chord symbol.</summary>
+    /// <summary>The symbol with real accidental signs, as players write it: "B♭maj7/D", "Cm(maj7)".</summary>
+    public string ToDisplayString() => Symbol.ToString();
+
+    /// <summary>Reads a chord symbol. For what is wrong with a text, ask <see cref="ChordParser"/>.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, [NotNullWhen(true)] out Chord? chord)
     {
-        chord = null;
-        if (text is null || !NoteName.TryRead(text, 0, out var root, out var end)) return false;
-        var quality = ChordQualities.All.FirstOrDefault(q => q.Suffix == text[end..] || q.Aliases.Contains(text[end..]));
-        if (quality is null) return false;
-        chord = new Chord(root, quality);
-        return true;
+        chord = text is null ? null : ChordParser.Parse(text).Chord;
+        return chord is not null;
     }
 
     /// <summary>Reads a chord symbol.</summary>
-    /// <exception cref="FormatException">The text is no chord symbol.</exception>
-    public static Chord Parse(string text) =>
-        TryParse(text, out var chord) ? chord : throw new FormatException($"'{text}' is no chord symbol.");
+    /// <exception cref="FormatException">The text is no chord symbol ("N.C." is none either).</exception>
+    public static Chord Parse(string text)
+    {
+        var result = ChordParser.Parse(text);
+        if (result.Chord is { } chord) return chord;
+        var reason = result.Message is { } message ? $"{message} (at character {result.ErrorIndex + 1})" : "it says that there is no chord";
+        throw new FormatException($"'{text}' is no chord symbol: {reason}.{(result.Suggestion is { } suggestion ? $" Did you mean {suggestion}?" : "")}");
+    }
 }
-
-/// <summary>One tone of a chord: its degree above the root and its spelled name.</summary>
-/// <param name="Degree">Degree above the root.</param>
-/// <param name="Note">The spelled note.</param>
-public readonly record struct ChordTone(Degree Degree, NoteName Note);

@@ -2,36 +2,84 @@ using System.Collections.Immutable;
 
 namespace SheetPress.Theory;
 
-/// <summary>A kind of chord: its canonical suffix, the degrees it stacks on the root, and the other ways to write it.</summary>
-public sealed class ChordQuality
+/// <summary>
+/// A kind of chord: the degrees it stacks on the root, its canonical suffix and its name. Equality is by the degrees: "7#5b9" and "7b9#5" are
+/// one quality.
+/// </summary>
+public sealed class ChordQuality : IEquatable<ChordQuality>
 {
-    /// <summary>The canonical suffix in plain text: "" for a major triad, "m7b5", "7", "maj7".</summary>
+    private readonly string degreeText = "";
+    private readonly string aliasText = "";
+    private Build? build;
+
+    private sealed record Build(
+        ChordShape Shape, string Main, ImmutableArray<string> Changes, ChordKind Kind, ImmutableArray<KindChange> KindChanges, ImmutableArray<string> Aliases);
+
+    /// <summary>The canonical suffix in plain text: "" for a major triad, "m7b5", "7", "maj7", "7b9#11", "(b5)" in brackets where it would run into the root.</summary>
     public string Suffix { get; }
 
     /// <summary>What the quality is called in words: "half-diminished seventh".</summary>
     public string Name { get; }
 
-    /// <summary>The chord tones from the root up, root first.</summary>
-    public ImmutableArray<Degree> Degrees { get; }
+    /// <summary>The chord tones from the root up, root first, in order of their numbers.</summary>
+    public ImmutableArray<Degree> Degrees => Built.Shape.Degrees;
 
-    /// <summary>Other suffixes in use for the same chord.</summary>
-    public ImmutableArray<string> Aliases { get; }
+    /// <summary>Other suffixes in use for the same chord, the commonest first. The parser understands more than these.</summary>
+    public ImmutableArray<string> Aliases => Built.Aliases;
 
-    internal ChordQuality(string suffix, string name, string degrees, params string[] aliases)
+    /// <summary>The nearest basic kind, for interchange formats.</summary>
+    public ChordKind Kind => Built.Kind;
+
+    /// <summary>What the quality adds to its <see cref="Kind"/>, alters in it or leaves out of it, in order of number.</summary>
+    public ImmutableArray<KindChange> KindChanges => Built.KindChanges;
+
+    /// <summary>A row of the table; degrees and aliases are read when first asked for.</summary>
+    internal ChordQuality(string suffix, string name, string degrees, string aliases = "")
     {
         Suffix = suffix;
         Name = name;
-        Degrees = [.. degrees.Split(' ').Select(Degree.Parse)];
-        Aliases = [.. aliases];
+        degreeText = degrees;
+        aliasText = aliases;
     }
 
-    /// <summary>The chord tone of a number (3 the third, 7 the seventh, 9 the ninth), or null when the chord has none.</summary>
-    public Degree? Find(int number)
+    /// <summary>A quality that is not in the table, named by its build.</summary>
+    internal ChordQuality(ChordShape shape, string suffix)
     {
-        foreach (var degree in Degrees) if (degree.Number == number) return degree;
-        return null;
+        Suffix = suffix;
+        Name = ChordNaming.Words(shape);
+        build = MakeBuild(shape);
     }
+
+    /// <summary>The quality with these degrees above the root (1 may be left out). Seconds, fourths and sixths count as ninths, elevenths and thirteenths where the chord makes them so.</summary>
+    public static ChordQuality FromDegrees(IEnumerable<Degree> degrees) => ChordQualities.Of(new ChordShape(degrees));
+
+    /// <summary>The chord tone of a number (3 the third, 7 the seventh, 9 the ninth), or null when the chord has none.</summary>
+    public Degree? Find(int number) => Built.Shape.First(number);
+
+    /// <summary>The basic part of the suffix ("m7" of "m7b5") and what follows it, in order ("b5").</summary>
+    internal (string Main, ImmutableArray<string> Changes) Parts => (Built.Main, Built.Changes);
+
+    internal ChordShape Shape => Built.Shape;
+
+    /// <inheritdoc />
+    public bool Equals(ChordQuality? other) => other is not null && Suffix == other.Suffix;
+
+    /// <inheritdoc />
+    public override bool Equals(object? obj) => Equals(obj as ChordQuality);
+
+    /// <inheritdoc />
+    public override int GetHashCode() => string.GetHashCode(Suffix, StringComparison.Ordinal);
 
     /// <inheritdoc />
     public override string ToString() => Suffix;
+
+    // Two threads may build the same value at the same time; either result serves.
+    private Build Built => build ??= MakeBuild(new(degreeText.Split(' ').Select(Degree.Parse)));
+
+    private Build MakeBuild(ChordShape shape)
+    {
+        var (main, changes) = ChordNaming.Parts(shape);
+        var (kind, kindChanges) = ChordKinds.Classify(shape);
+        return new(shape, main, changes, kind, kindChanges, aliasText.Length == 0 ? [] : [.. aliasText.Split(' ')]);
+    }
 }

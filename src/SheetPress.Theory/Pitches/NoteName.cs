@@ -96,7 +96,13 @@ public readonly record struct NoteName
 
     private static int FifthsOfLetter(Letter letter) => letter switch
     {
-        Letter.F => -1, Letter.C => 0, Letter.G => 1, Letter.D => 2, Letter.A => 3, Letter.E => 4, _ => 5,
+        Letter.F => -1,
+        Letter.C => 0,
+        Letter.G => 1,
+        Letter.D => 2,
+        Letter.A => 3,
+        Letter.E => 4,
+        _ => 5,
     };
 
     internal static int Mod(int value, int modulus) => ((value % modulus) + modulus) % modulus;

@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace SheetPress.Theory;
+
+/// <summary>Writes the canonical suffix of a chord and its name in words.</summary>
+internal static class ChordNaming
+{
+    /// <summary>The two parts of a suffix: the basic name ("m7", "13sus4") and what follows it in order ("b5", "#11", "add9", "no5", "alt").</summary>
+    internal static (string Main, ImmutableArray<string> Changes) Parts(ChordShape shape)
+    {
+        var changes = ImmutableArray.CreateBuilder<string>();
+        var omissions = new List<string>();
+        var main = Main(shape);
+        if (shape.Third is null && !shape.IsSuspendedFourth && !shape.IsSuspendedSecond && main != "5") omissions.Add("no3");
+        var fifthIsNamed = shape.IsDiminished || shape.IsAugmented;
+        if (!shape.HasNumber(5)) omissions.Add("no5");
+        var additions = new List<string>();
+        foreach (var degree in shape.Degrees)
+        {
+            switch (degree.Number)
+            {
+                case 5 when degree.Alteration != 0 && !fifthIsNamed:
+                    (shape.Has(new(5)) ? additions : (ICollection<string>)changes).Add((shape.Has(new(5)) ? "add" : "") + degree);
+                    break;
+                case 6 when degree.Alteration != 0:
+                    additions.Add("add" + degree);
+                    break;
+                case 9 or 11 or 13 when degree.Alteration != 0:
+                    var bare = shape.Top >= 6 && !shape.Has(new(degree.Number));
+                    if (bare) changes.Add(degree.ToString());
+                    else additions.Add("add" + degree);
+                    break;
+                case 9 when shape.Top < 6:
+                case 11 when shape.Top < 11 || (shape.Top == 13 && !shape.IsMinor):
+                case 13 when shape.Top < 13:
+                    additions.Add("add" + degree);
+                    break;
+            }
+        }
+        if (main == "7" && changes is ["#5", "b9", "#9"])
+        {
+            changes.Clear();
+            changes.Add("alt");
+        }
+        changes.AddRange(additions);
+        changes.AddRange(omissions);
+        return (main, changes.ToImmutable());
+    }
+
+    /// <summary>The suffix made of its parts. An accidental right after the root would read as part of it, so it goes into brackets.</summary>
+    internal static string Join(string main, ImmutableArray<string> changes)
+    {
+        if (changes.IsEmpty) return main;
+        var text = new StringBuilder(main);
+        for (var i = 0; i < changes.Length; i++)
+        {
+            if (i == 0 && main.Length == 0 && changes[i][0] is 'b' or '#') text.Append('(').Append(changes[i]).Append(')');
+            else text.Append(changes[i]);
+        }
+        return text.ToString();
+    }
+
+    private static string Main(ChordShape shape)
+    {
+        var top = shape.Top.ToString(CultureInfo.InvariantCulture);
+        if (shape.IsDiminished) return shape.Seventh switch { null => "dim", { Alteration: 0 } => "dimMaj" + top, _ => "dim" + top };
+        if (shape.IsAugmented) return "aug";
+        var suspension = (shape.IsSuspendedSecond, shape.IsSuspendedFourth) switch { (true, true) => "sus24", (true, _) => "sus2", (_, true) => "sus4", _ => "" };
+        var minor = shape.IsMinor ? "m" : "";
+        var body = shape.Seventh switch
+        {
+            { Alteration: 0 } => (shape.IsMinor ? "Maj" : "maj") + top,
+            { } => top,
+            null when shape.HasSixth => shape.Has(new(9)) ? "6/9" : "6",
+            null when shape.Third is null && suspension.Length == 0 && shape.Has(new(5)) => "5",
+            _ => "",
+        };
+        return minor + body + suspension;
+    }
+
+    /// <summary>A name in words made from the build, for qualities that have no name of their own in the table.</summary>
+    internal static string Words(ChordShape shape)
+    {
+        var (main, changes) = Parts(shape);
+        var name = new StringBuilder(MainWords(shape, main));
+        foreach (var change in changes)
+        {
+            var (word, degree) = change switch
+            {
+                "alt" => (" altered", ""),
+                _ when change.StartsWith("add", StringComparison.Ordinal) => (" added ", change[3..]),
+                _ when change.StartsWith("no", StringComparison.Ordinal) => (" without ", change[2..]),
+                _ => (" ", change),
+            };
+            name.Append(word);
+            if (degree.Length > 0) name.Append(DegreeWords(Degree.Parse(degree)));
+        }
+        return name.ToString();
+    }
+
+    private static string MainWords(ChordShape shape, string main)
+    {
+        if (main == "5") return "power chord";
+        var family = (shape.IsDiminished, shape.IsAugmented, shape.IsMinor, shape.Seventh) switch
+        {
+            (true, _, _, { Alteration: 0 }) => "diminished major",
+            (true, _, _, _) => "diminished",
+            (_, true, _, _) => "augmented",
+            (_, _, true, { Alteration: 0 }) => "minor-major",
+            (_, _, true, _) => "minor",
+            (_, _, _, { Alteration: 0 }) => "major",
+            (_, _, _, { }) => "dominant",
+            _ => "major",
+        };
+        var size = shape.Top switch { 0 => "triad", 6 => main.Contains('/', StringComparison.Ordinal) ? "six-nine" : "sixth", var top => Ordinal(top) };
+        var suspension = (shape.IsSuspendedSecond, shape.IsSuspendedFourth) switch
+        {
+            (true, true) => "suspended second and fourth",
+            (true, _) => "suspended second",
+            (_, true) => "suspended fourth",
+            _ => "",
+        };
+        if (suspension.Length == 0) return $"{family} {size}";
+        return shape.Top == 0 ? suspension : $"{(family == "dominant" ? "" : family + " ")}{size} {suspension}";
+    }
+
+    private static string DegreeWords(Degree degree)
+    {
+        var alteration = degree.Alteration switch { 0 => "", -1 => "flat ", 1 => "sharp ", < 0 => "double-flat ", _ => "double-sharp " };
+        return alteration + Ordinal(degree.Number);
+    }
+
+    private static string Ordinal(int number) => number switch
+    {
+        2 => "second",
+        3 => "third",
+        4 => "fourth",
+        5 => "fifth",
+        6 => "sixth",
+        7 => "seventh",
+        9 => "ninth",
+        11 => "eleventh",
+        _ => "thirteenth",
+    };
+}

@@ -1,0 +1,318 @@
+namespace SheetPress.Theory;
+
+/// <summary>
+/// Reads what follows the root of a chord symbol, up to a slash bass or the end: a basic name, then alterations, additions, suspensions and
+/// omissions in any order, with brackets, commas and spaces between them.
+/// </summary>
+internal sealed class ChordSuffixReader(string text, int start)
+{
+    private enum Family { None, Major, Minor, Diminished, HalfDiminished, Augmented, Power }
+
+    private readonly List<Degree> altered = [];
+    private readonly List<Degree> added = [];
+    private readonly List<(int Number, int At)> omitted = [];
+    private int depth;
+    private int openedAt;
+    private Family family;
+    private bool majorWord;
+    private bool majorSeventh;
+    private bool alt;
+    private bool suspendedSecond;
+    private bool suspendedFourth;
+    private bool sixNine;
+    private int top;
+
+    /// <summary>Where reading stands: at the end of the text, at the slash of a bass note, or at what could not be read.</summary>
+    internal int At { get; private set; } = start;
+
+    /// <summary>What is wrong at <see cref="At"/>; null when nothing is.</summary>
+    internal string? Error { get; private set; }
+
+    /// <summary>Reads the suffix; null on an error.</summary>
+    internal ChordShape? Read()
+    {
+        SkipSeparators();
+        ReadBasicName();
+        while (Error is null)
+        {
+            SkipSeparators();
+            if (Error is not null || At >= text.Length || (Peek() == '/' && depth == 0)) break;
+            var before = At;
+            if (!ReadChange() && Error is null) Fail(before, $"'{text[before..]}' is no part of a chord name");
+        }
+        if (Error is null && depth > 0) Fail(openedAt, "The bracket is not closed");
+        if (Error is not null) return null;
+        var degrees = Degrees();
+        return Error is null ? new ChordShape(degrees) : null;
+    }
+
+    private void ReadBasicName()
+    {
+        if (AcceptAny("ø", "Ø", "∅") || AcceptWord("hdim") || AcceptWord("half-dim"))
+        {
+            family = Family.HalfDiminished;
+            top = Math.Max(7, ReadTop());
+            return;
+        }
+        if (AcceptWord("dom")) { top = Math.Max(7, ReadTop()); return; }
+        if (AcceptMajor(out var triangle))
+        {
+            majorWord = true;
+            family = Family.Major;
+            top = ReadTop();
+            if (triangle && top == 0) top = 7;
+            majorSeventh = top >= 7;
+            return;
+        }
+        if (AcceptWord("minor") || AcceptWord("min") || AcceptWord("mi") || AcceptAny("m", "-", "−", "–")) family = Family.Minor;
+        else if (AcceptWord("dim") || AcceptAny("°", "º", "˚") || (Peek() == 'o' && !Follows("omit") && AcceptAny("o"))) family = Family.Diminished;
+        else if (AcceptWord("aug") || AcceptPlus()) family = Family.Augmented;
+        if (family != Family.None && AcceptMajorSeventh()) return;
+        var at = At;
+        top = ReadTop();
+        if (top == 0 && family == Family.None && Peek() == '5') { At++; family = Family.Power; }
+        else if (top == 0 && family == Family.None && Peek() == '2') Fail(at, "A bare 2 has two meanings: write add9 or sus2");
+        else if (top == 0 && family == Family.None && Peek() == '4') Fail(at, "A bare 4 has two meanings: write sus4 or add11");
+    }
+
+    private bool ReadChange()
+    {
+        if (AcceptWord("sus")) return ReadSuspension();
+        if (AcceptWord("add")) return ReadAddition();
+        if (AcceptWord("no") || AcceptWord("omit")) return ReadOmission();
+        if (AcceptWord("alt")) return ReadAltered();
+        if (!majorSeventh && family != Family.HalfDiminished && AcceptMajorSeventh()) return true;
+        if (top >= 7 && AcceptWord("aug")) { altered.Add(new(5, 1)); return true; }
+        if (depth > 0 || (At > 0 && text[At - 1] is ',' or ' '))
+        {
+            var at = At;
+            if (TryNumber(out var natural))
+            {
+                if (natural is 9 or 11 or 13) { added.Add(new(natural)); return true; }
+                At = at;
+            }
+        }
+        return ReadAlteration();
+    }
+
+    private bool ReadSuspension()
+    {
+        var at = At;
+        if (AcceptAny("24", "42", "2/4")) { suspendedSecond = suspendedFourth = true; return true; }
+        if (AcceptAny("2")) { suspendedSecond = true; return true; }
+        suspendedFourth = true;
+        if (AcceptAny("4")) return true;
+        var number = ReadTop();
+        if (number >= 7 && top == 0) { top = number; return true; }
+        return number == 0 || Fail(at, "The number goes before sus, as in 7sus4");
+    }
+
+    private bool ReadAddition()
+    {
+        SkipSeparators();
+        var at = At;
+        var alteration = ReadAccidental();
+        if (TryNumber(out var number) && (number is 2 or 3 or 4 or 6 or 9 or 11 or 13 || (number == 5 && alteration != 0)))
+        {
+            added.Add(new(number, alteration));
+            return true;
+        }
+        return Fail(at, "After add comes 2, 4, 6, 9, 11 or 13, with b or # before it if needed, as in add9");
+    }
+
+    private bool ReadOmission()
+    {
+        SkipSeparators();
+        var at = At;
+        if (!TryNumber(out var number) || number is not (3 or 5 or 7 or 9 or 11)) return Fail(at, "After no comes the tone to leave out, as in no3 or no5");
+        _ = AcceptWord("rd") || AcceptWord("th");
+        omitted.Add((number, at));
+        return true;
+    }
+
+    private bool ReadAltered()
+    {
+        if (family != Family.None || top > 7) return Fail(At - 3, "alt stands for a dominant seventh with altered fifth and ninths: write 7alt");
+        if (top == 0) _ = AcceptAny("7");
+        top = 7;
+        alt = true;
+        return true;
+    }
+
+    private bool ReadAlteration()
+    {
+        var at = At;
+        if (Peek() == '+' && (top >= 7 || family == Family.Minor) && !IsDigit(At + 1)) { At++; altered.Add(new(5, 1)); return true; }
+        var alteration = ReadAccidental();
+        if (alteration == 0 || !TryNumber(out var number)) { At = at; return false; }
+        if (number == 7 && alteration == 1 && top == 0 && family is Family.Minor or Family.Diminished) { MakeMajorSeventh(7); return true; }
+        if (number is not (2 or 4 or 5 or 6 or 9 or 11 or 13)) return Fail(at, $"A chord has no altered {number}: 5, 9, 11 and 13 can be altered");
+        altered.Add(new(number, alteration));
+        return true;
+    }
+
+    // "maj7" after the family, as in m(maj7), m/maj9, +M7, or after a number, as in m9(maj7).
+    private bool AcceptMajorSeventh()
+    {
+        var (at, depthBefore) = (At, depth);
+        if (family == Family.Minor && Peek() == '/') At++;
+        else SkipSeparators();
+        if (AcceptMajor(out var triangle))
+        {
+            var number = ReadTop();
+            if (number >= 7 || (triangle && number == 0)) { MakeMajorSeventh(number); return true; }
+        }
+        else if (family == Family.Minor && top == 0 && Peek() is '+' or '#' or '♯' && At + 1 < text.Length && text[At + 1] == '7')
+        {
+            At += 2;
+            MakeMajorSeventh(7);
+            return true;
+        }
+        (At, depth, Error) = (at, depthBefore, null);
+        return false;
+    }
+
+    private void MakeMajorSeventh(int number)
+    {
+        majorSeventh = true;
+        if (top == 6) added.Add(new(6));
+        top = Math.Max(top, Math.Max(7, number));
+    }
+
+    private List<Degree> Degrees()
+    {
+        var degrees = new List<Degree>();
+        // A tension after maj or sus speaks of the seventh chord: maj#11, susb9.
+        if (top == 0 && (majorWord || suspendedFourth) && altered.Exists(d => d.Number is not 5)) { top = 7; majorSeventh = majorWord; }
+        var minor = family is Family.Minor or Family.Diminished or Family.HalfDiminished;
+        if (suspendedSecond) degrees.Add(new(2));
+        if (suspendedFourth) degrees.Add(new(4));
+        if (!suspendedSecond && !suspendedFourth && family != Family.Power) degrees.Add(new(3, minor ? -1 : 0));
+        if (!altered.Exists(d => d.Number == 5) && !alt) degrees.Add(new(5, family switch { Family.Diminished or Family.HalfDiminished => -1, Family.Augmented => 1, _ => 0 }));
+        if (top == 6) degrees.Add(new(6));
+        if (sixNine) degrees.Add(new(9));
+        if (top >= 7) degrees.Add(new(7, majorSeventh ? 0 : family == Family.Diminished ? -2 : -1));
+        if (alt) degrees.AddRange([new(5, 1), new(9, -1), new(9, 1)]);
+        if (top >= 9 && !IsAltered(9, 2)) degrees.Add(new(9));
+        if ((top == 11 || (top == 13 && minor && !suspendedSecond && !suspendedFourth)) && !IsAltered(11, 4) && !suspendedFourth) degrees.Add(new(11));
+        if (top == 13 && !IsAltered(13, 6)) degrees.Add(new(13));
+        foreach (var degree in altered) degrees.Add(degree.Number switch { 2 => new(9, degree.Alteration), 4 => new(11, degree.Alteration), _ => degree });
+        degrees.AddRange(added.Select(d => d.Number switch { 2 => new(9, d.Alteration), 4 => new(11, d.Alteration), _ => d }));
+        foreach (var (number, at) in omitted)
+        {
+            if (degrees.RemoveAll(d => d.Number == number) == 0) Fail(at, $"The chord has no {number} to leave out");
+        }
+        return degrees;
+    }
+
+    private bool IsAltered(int number, int octaveLower) => altered.Exists(d => d.Number == number || d.Number == octaveLower);
+
+    private int ReadTop()
+    {
+        if (AcceptAny("6/9", "69")) { sixNine = true; return 6; }
+        foreach (var (word, value) in ((string, int)[])[("13", 13), ("11", 11), ("9", 9), ("7", 7), ("6", 6)])
+        {
+            if (AcceptAny(word)) return value;
+        }
+        return 0;
+    }
+
+    // A run of one kind of sign; + and - count as signs when a number follows.
+    private int ReadAccidental()
+    {
+        var alteration = 0;
+        while (At < text.Length && Math.Abs(alteration) < 2)
+        {
+            var step = text[At] switch
+            {
+                'b' or '♭' => -1,
+                '#' or '♯' => 1,
+                '-' or '−' or '–' when IsDigit(At + 1) => -1,
+                '+' when IsDigit(At + 1) => 1,
+                _ => 0,
+            };
+            if (step == 0 || step * alteration < 0) break;
+            alteration += step;
+            At++;
+        }
+        return alteration;
+    }
+
+    private bool TryNumber(out int number)
+    {
+        number = 0;
+        var end = At;
+        while (end < text.Length && end - At < 2 && IsDigit(end)) number = (number * 10) + (text[end++] - '0');
+        if (number is not (11 or 13) && end - At == 2) { end--; number /= 10; }
+        if (end == At) return false;
+        At = end;
+        return true;
+    }
+
+    private bool AcceptMajor(out bool triangle)
+    {
+        triangle = AcceptAny("Δ", "∆", "△");
+        if (triangle) return true;
+        if (AcceptWord("major") || AcceptWord("maj")) return true;
+        // Not the "ma" of madd9.
+        if (Follows("ma") && (At + 2 >= text.Length || !char.IsAsciiLetter(text[At + 2]))) { At += 2; return true; }
+        if (Peek() == 'j' && IsDigit(At + 1)) { At++; return true; }
+        // Not the capital M of Min.
+        return !Follows("mi") && AcceptAny("M");
+    }
+
+    // "+5" is the same triad, but "+" before another number is an augmented seventh, ninth, ...
+    private bool AcceptPlus()
+    {
+        if (Peek() != '+') return false;
+        At++;
+        if (Peek() == '5') At++;
+        return true;
+    }
+
+    private void SkipSeparators()
+    {
+        for (; At < text.Length; At++)
+        {
+            switch (text[At])
+            {
+                case '(': if (depth++ == 0) openedAt = At; break;
+                case ')' when depth == 0: Fail(At, "The bracket was not opened"); return;
+                case ')': depth--; break;
+                case ' ' or ',': break;
+                default: return;
+            }
+        }
+    }
+
+    private char Peek() => At < text.Length ? text[At] : '\0';
+
+    private bool IsDigit(int index) => index < text.Length && char.IsAsciiDigit(text[index]);
+
+    private bool Follows(string word) => string.Compare(text, At, word, 0, word.Length, StringComparison.OrdinalIgnoreCase) == 0;
+
+    private bool AcceptWord(string word)
+    {
+        if (!Follows(word)) return false;
+        At += word.Length;
+        return true;
+    }
+
+    private bool AcceptAny(params ReadOnlySpan<string> words)
+    {
+        foreach (var word in words)
+        {
+            if (string.CompareOrdinal(text, At, word, 0, word.Length) != 0) continue;
+            At += word.Length;
+            return true;
+        }
+        return false;
+    }
+
+    private bool Fail(int at, string message)
+    {
+        Error ??= message;
+        At = at;
+        return false;
+    }
+}

@@ -1,0 +1,54 @@
+namespace SheetPress.Theory;
+
+/// <summary>Finds the chord symbol that a mistyped one was probably meant to be.</summary>
+internal static class NearestSymbol
+{
+    /// <summary>The known suffix with the fewest slips between it and the text after the root, with root and bass put back; null when none is near.</summary>
+    internal static string? Find(NoteName root, string symbol, int suffixStart)
+    {
+        var written = symbol[suffixStart..];
+        var slash = written.LastIndexOf('/');
+        var (suffix, bass) = slash >= 0 && NoteName.TryParse(written[(slash + 1)..], out _) ? (written[..slash], written[slash..]) : (written, "");
+        // What stands behind a slash may be a tone that was meant to be added.
+        if (slash >= 0 && bass.Length == 0 && written[(slash + 1)..] is "9" or "2" or "11" or "4") return root + written[..slash] + "add" + written[(slash + 1)..];
+        string? best = null;
+        var limit = suffix.Length <= 2 ? 1 : Math.Max(2, suffix.Length / 3);
+        var bestDistance = limit + 1;
+        foreach (var quality in ChordQualities.All)
+        {
+            Try(quality.Suffix, quality.Suffix);
+            foreach (var alias in quality.Aliases) Try(alias, quality.Suffix);
+        }
+        return best is null ? null : root + best + bass;
+
+        void Try(string known, string canonical)
+        {
+            if (known.Length == 0 || Math.Abs(known.Length - suffix.Length) >= bestDistance) return;
+            var distance = Slips(suffix, known);
+            if (distance >= bestDistance) return;
+            (best, bestDistance) = (canonical, distance);
+        }
+    }
+
+    /// <summary>Letters to insert, delete, replace or swap with a neighbour (optimal string alignment); upper and lower case count alike.</summary>
+    private static int Slips(string a, string b)
+    {
+        var rows = new int[a.Length + 1, b.Length + 1];
+        for (var i = 0; i <= a.Length; i++) rows[i, 0] = i;
+        for (var j = 0; j <= b.Length; j++) rows[0, j] = j;
+        for (var i = 1; i <= a.Length; i++)
+        {
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var cost = Same(a[i - 1], b[j - 1]) ? 0 : 1;
+                rows[i, j] = Math.Min(Math.Min(rows[i - 1, j] + 1, rows[i, j - 1] + 1), rows[i - 1, j - 1] + cost);
+                if (i > 1 && j > 1 && Same(a[i - 1], b[j - 2]) && Same(a[i - 2], b[j - 1])) rows[i, j] = Math.Min(rows[i, j], rows[i - 2, j - 2] + 1);
+            }
+        }
+        return rows[a.Length, b.Length];
+    }
+
+    private static bool Same(char a, char b) => Normal(a) == Normal(b);
+
+    private static char Normal(char c) => c switch { '♭' => 'b', '♯' => '#', _ => char.ToLowerInvariant(c) };
+}

@@ -1,5 +1,0 @@
-namespace SheetPress.Theory.Tests;
-
-public class SmokeTests
-{
-}
