@@ -3,8 +3,85 @@ namespace SheetPress.Engraving;
 /// <summary>Roman numerals (ii7, ♭VII, V7/ii) as text and glyphs.</summary>
 public static class RomanText
 {
+    private const TextFont Font = TextFont.Serif;
+
+    // Chord figures after the numeral, raised.
+    private const double SmallShare = 0.74;
+    private const double Rise = 0.24;
+
     /// <summary>Lays out a roman numeral given in plain text, with b and # (or ♭ and ♯) for accidentals.</summary>
     /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/ii".</param>
     /// <param name="size">Em of the numeral, in the unit of the drawing.</param>
-    public static SymbolLayout Layout(string roman, double size) => throw new NotImplementedException();
+    public static SymbolLayout Layout(string roman, double size)
+    {
+        var builder = new SymbolBuilder(MarkRole.Roman);
+        for (var at = 0; at < roman.Length;)
+        {
+            var start = at;
+            if (IsNumeral(roman[at]))
+            {
+                while (at < roman.Length && IsNumeral(roman[at])) at++;
+                builder.Text(roman[start..at], Font, size);
+            }
+            else if (Alteration(roman, at) is { } alteration)
+            {
+                builder.Accidental(alteration, size);
+                at++;
+            }
+            else if (roman[at] is '/' or ' ')
+            {
+                builder.Text(roman[at].ToString(), Font, size);
+                at++;
+            }
+            else
+            {
+                // Everything up to the next slash belongs to the chord.
+                while (at < roman.Length && roman[at] is not ('/' or ' ')) at++;
+                Figures(builder, roman[start..at], size);
+            }
+        }
+        return builder.Build();
+    }
+
+    private static bool IsNumeral(char c) => c is 'I' or 'V' or 'i' or 'v' or 'X' or 'x';
+
+    private static int? Alteration(string text, int at)
+    {
+        var next = at + 1 < text.Length ? text[at + 1] : ' ';
+        return text[at] switch
+        {
+            '♭' => -1,
+            '♯' => 1,
+            'b' when IsNumeral(next) || next == 'b' => -1,
+            '#' when IsNumeral(next) || next == '#' => 1,
+            _ => null,
+        };
+    }
+
+    private static void Figures(SymbolBuilder builder, string figures, double size)
+    {
+        builder.X += 0.03 * size;
+        foreach (var part in ChordSuffixPart.Split(figures))
+        {
+            var small = size * SmallShare;
+            switch (part.Kind)
+            {
+                case ChordSuffixKind.Alteration:
+                    builder.Accidental(part.Alteration, small, Rise * size).Text(part.Text, Font, small, Rise * size);
+                    break;
+                case ChordSuffixKind.Diminished:
+                    builder.Glyph("csymDiminished", 0.2 * size, Rise * size);
+                    break;
+                case ChordSuffixKind.HalfDiminished:
+                    builder.Glyph("csymHalfDiminished", 0.2 * size, Rise * size);
+                    break;
+                case ChordSuffixKind.MajorSeventh:
+                    builder.Glyph("csymMajorSeventh", 0.2 * size, Rise * size);
+                    break;
+                default:
+                    builder.Text(part.Text, Font, small, Rise * size);
+                    break;
+            }
+        }
+    }
 }

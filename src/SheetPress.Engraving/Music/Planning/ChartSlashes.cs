@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Engraving;
+
+/// <summary>What a chord chart shows in a measure: stemless slashes, one a beat, or the rhythm where the score asks for one.</summary>
+internal static class ChartSlashes
+{
+    /// <summary>The voice to draw for a measure of a chord chart.</summary>
+    /// <remarks>
+    /// A measure of slash heads in any other rhythm than the beat is drawn as that rhythm; every other measure shows time to be
+    /// filled, a slash for each beat. A measure of rests stays a rest.
+    /// </remarks>
+    public static Voice VoiceOf(Measure measure)
+    {
+        var voice = measure.Voices[0];
+        if (voice.Events.All(e => e.IsRest)) return voice;
+        if (voice.Events.All(e => e.IsRest || e.Tones.All(t => t.Head == Notehead.Slash)) && !voice.Events.All(e => IsOnBeat(e, measure.Meter))) return voice;
+        return new Voice(Beats(measure), []);
+    }
+
+    /// <summary>Whether an event is a beat to be filled, drawn as a slash without a stem.</summary>
+    public static bool IsBeatSlash(ScoreEvent e) => e.Tones.Length == 1 && ReferenceEquals(e.Tones[0], BeatTone);
+
+    private static Tone BeatTone { get; } = new(new Pitch(Letter.C, 0, 4)) { Head = Notehead.Slash };
+
+    private static bool IsOnBeat(ScoreEvent e, Meter meter) => e.Tones.Length > 0 && e.Value.Duration == BeatLength(meter);
+
+    private static Fraction BeatLength(Meter meter) => meter.IsCompound ? meter.UnitLength * 3 : meter.UnitLength;
+
+    private static ImmutableArray<ScoreEvent> Beats(Measure measure)
+    {
+        var events = ImmutableArray.CreateBuilder<ScoreEvent>();
+        var length = BeatLength(measure.Meter);
+        for (var at = Fraction.Zero; at < measure.Length; at += length)
+        {
+            events.Add(new ScoreEvent { Onset = at, Value = new NoteValue(NoteBase.Quarter), Tones = [BeatTone] });
+        }
+        return events.ToImmutable();
+    }
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Plans the measures of a score one after the other: stems, heads, accidentals, dots and rests on the staff.</summary>
+internal sealed class MeasurePlanner(Score score)
+{
+    private readonly WrittenAccidentals _signs = WrittenAccidentals.Of(score);
+
+    /// <summary>Plans every measure.</summary>
+    public static ImmutableArray<MeasurePlan> PlanAll(Score score, ImmutableArray<MeasureContext> contexts)
+    {
+        var planner = new MeasurePlanner(score);
+        return [.. contexts.Select(planner.Plan)];
+    }
+
+    private MeasurePlan Plan(MeasureContext context)
+    {
+        if (context.Count > 1) return new MeasurePlan(context, MeasureKind.MultiBarRest, []);
+        if (context.Measure.RepeatsPrevious) return new MeasurePlan(context, MeasureKind.RepeatSign, []);
+        var voices = score.Layout == StaffLayout.ChordChart ? [ChartSlashes.VoiceOf(context.Measure)] : context.Measure.Voices;
+        var shown = VisibleVoices(voices);
+        voices = [.. shown.Select(i => voices[i])];
+        var groups = voices.Select(BeamGroup.Of).ToArray();
+        var drafts = new EventDraft[voices.Length][];
+        for (var v = 0; v < voices.Length; v++) drafts[v] = Draft(context, voices[v], v, shown[v], groups[v], voices.Length > 1);
+        if (score.Layout == StaffLayout.Tab) return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan([.. drafts[i].Select(BareTime)], groups[i], v.Tuplets))]);
+        if (voices.Length > 1) VoiceSeparation.Apply(drafts[0], drafts[1]);
+        var plans = EventsInPlace(drafts);
+        return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan(plans[i], groups[i], v.Tuplets))]);
+    }
+
+    // A second voice of nothing but rests is not shown.
+    private static int[] VisibleVoices(ImmutableArray<Voice> voices)
+    {
+        var sounding = Enumerable.Range(0, voices.Length).Where(i => voices[i].Events.Any(e => !e.IsRest)).ToArray();
+        return sounding.Length == 0 ? [0] : sounding;
+    }
+
+    private EventDraft[] Draft(MeasureContext context, Voice voice, int voiceIndex, int scoreVoice, ImmutableArray<BeamGroup> groups, bool twoVoices)
+    {
+        var drafts = new EventDraft[voice.Events.Length];
+        for (var i = 0; i < drafts.Length; i++)
+        {
+            var e = voice.Events[i];
+            var whole = e.IsRest && voice.Events.Length == 1;
+            var origin = new MarkOrigin(-1, context.Index, 0, i);
+            drafts[i] = new EventDraft(e, voiceIndex, origin)
+            {
+                ScoreVoice = scoreVoice,
+                Steps = [.. e.Tones.Select(t => t.Head == Notehead.Slash ? 0 : StaffSteps.Of(t.Pitch, context.Clef, score.Instrument))],
+                IsCentred = whole,
+                RestY = RestGlyphs.Y(whole ? NoteBase.Whole : e.Value.Base),
+            };
+        }
+        var decided = StemRules.Decide([.. drafts.Select(d => d.Steps)], groups);
+        for (var i = 0; i < drafts.Length; i++)
+        {
+            drafts[i].Stem = !twoVoices ? decided[i] : voiceIndex == 0 ? StemDirection.Up : StemDirection.Down;
+            if (drafts[i].Event.Tones.Any(t => t.Head == Notehead.Slash)) drafts[i].Stem = twoVoices && voiceIndex == 1 ? StemDirection.Down : StemDirection.Up;
+        }
+        foreach (var group in groups)
+        {
+            for (var i = group.First; i <= group.Last; i++) drafts[i].IsBeamed = !drafts[i].Event.IsRest;
+        }
+        return drafts;
+    }
+
+    private static EventPlan BareTime(EventDraft draft)
+    {
+        var head = Ink.Glyph("noteheadBlack").Bounds;
+        return new EventPlan
+        {
+            Event = draft.Event,
+            Origin = draft.Origin with { Staff = 1 },
+            Voice = draft.Voice,
+            IsBeamed = draft.IsBeamed,
+            IsCentred = draft.IsCentred,
+            HasStem = draft.HasStem,
+            Stem = StemDirection.Down,
+            Left = head.Left,
+            Right = head.Right,
+            Centre = (head.Left + head.Right) / 2,
+        };
+    }
+
+    // Events of both voices that start together share their accidentals and align their dots.
+    private ImmutableArray<EventPlan>[] EventsInPlace(EventDraft[][] drafts)
+    {
+        var result = drafts.Select(d => new EventPlan[d.Length]).ToArray();
+        var order = drafts.SelectMany((voice, v) => voice.Select((d, i) => (Voice: v, Index: i, Draft: d)))
+            .OrderBy(x => x.Draft.Event.Onset).ThenBy(x => x.Voice).ToList();
+        for (var i = 0; i < order.Count;)
+        {
+            var count = 1;
+            while (i + count < order.Count && order[i + count].Draft.Event.Onset == order[i].Draft.Event.Onset) count++;
+            var together = order.GetRange(i, count);
+            var plans = new OnsetPlanner(_signs).Plan([.. together.Select(x => x.Draft)]);
+            for (var k = 0; k < count; k++) result[together[k].Voice][together[k].Index] = plans[k];
+            i += count;
+        }
+        return [.. result.Select(r => r.ToImmutableArray())];
+    }
+}

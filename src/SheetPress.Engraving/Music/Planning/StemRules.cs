@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Direction and length of stems, after the standard engraving handbooks (from memory).</summary>
+internal static class StemRules
+{
+    /// <summary>Length of a usual stem: an octave.</summary>
+    public const double Usual = 3.5;
+
+    /// <summary>No stem is shorter.</summary>
+    public const double Shortest = 2.5;
+
+    // Each flag or beam beyond the second needs this much more stem: a beam and the white beside it.
+    private const double PerExtraFlag = 0.75;
+
+    // Outside the staff and pointing away from it a stem loses this much a step, down to the shortest.
+    private const double OutwardShortening = 0.25;
+
+    /// <summary>
+    /// Directions of a single voice: by the note furthest from the middle line, down when in doubt; a note on the middle line
+    /// goes with its neighbours when both point up.
+    /// </summary>
+    /// <param name="steps">Steps of each event, low to high; empty for a rest.</param>
+    /// <param name="groups">Beamed groups, which share a direction.</param>
+    public static StemDirection[] Decide(IReadOnlyList<ImmutableArray<int>> steps, IReadOnlyList<BeamGroup> groups)
+    {
+        var result = new StemDirection?[steps.Count];
+        foreach (var group in groups)
+        {
+            var (low, high) = (int.MaxValue, int.MinValue);
+            var sum = 0;
+            for (var i = group.First; i <= group.Last; i++)
+            {
+                if (steps[i].IsEmpty) continue;
+                low = Math.Min(low, steps[i][0]);
+                high = Math.Max(high, steps[i][^1]);
+                sum += steps[i].Sum();
+            }
+            // Equally far above and below: the way most of the notes want.
+            var direction = high == -low ? sum < 0 ? StemDirection.Up : StemDirection.Down : high > -low ? StemDirection.Down : StemDirection.Up;
+            for (var i = group.First; i <= group.Last; i++) result[i] = direction;
+        }
+        for (var i = 0; i < steps.Count; i++)
+        {
+            if (result[i] is null && !steps[i].IsEmpty && steps[i][^1] != -steps[i][0]) result[i] = steps[i][^1] > -steps[i][0] ? StemDirection.Down : StemDirection.Up;
+        }
+        for (var i = 0; i < steps.Count; i++)
+        {
+            if (result[i] is not null || steps[i].IsEmpty) continue;
+            var (before, after) = (i > 0 ? result[i - 1] : null, i + 1 < steps.Count ? result[i + 1] : null);
+            var up = (before ?? after) == StemDirection.Up && (after ?? before) == StemDirection.Up;
+            result[i] = up ? StemDirection.Up : StemDirection.Down;
+        }
+        return [.. result.Select(d => d ?? StemDirection.Down)];
+    }
+
+    /// <summary>y of the free end of an unbeamed stem.</summary>
+    /// <param name="direction">Direction.</param>
+    /// <param name="low">Step of the lowest head.</param>
+    /// <param name="high">Step of the highest head.</param>
+    /// <param name="flags">Number of flags.</param>
+    public static double Tip(StemDirection direction, int low, int high, int flags)
+    {
+        var length = Usual + (PerExtraFlag * Math.Max(0, flags - 2));
+        if (direction == StemDirection.Up)
+        {
+            if (flags == 0 && high > 0) length = Math.Max(Shortest, length - (OutwardShortening * high));
+            return Math.Min(StaffSteps.Y(high) - length, StaffSteps.Middle);
+        }
+        if (flags == 0 && low < 0) length = Math.Max(Shortest, length + (OutwardShortening * low));
+        return Math.Max(StaffSteps.Y(low) + length, StaffSteps.Middle);
+    }
+
+    /// <summary>Whether a value carries a stem.</summary>
+    public static bool HasStem(NoteValue value) => value.Base != NoteBase.Whole;
+}

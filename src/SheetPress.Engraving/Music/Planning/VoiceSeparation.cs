@@ -1,0 +1,59 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Keeps two voices on one staff apart: shifted heads where they would collide, rests out of each other's way.</summary>
+internal static class VoiceSeparation
+{
+    // White between heads of crossing voices that stand side by side.
+    private const double CrossingGap = 0.2;
+
+    // Rests of a voice move away from the middle by this much at least, and on in whole spaces while they touch a note.
+    private const double RestShift = 1;
+    private const double RestGap = 0.3;
+    private const int MostRestMoves = 6;
+
+    /// <summary>Shifts heads and rests of the lower and upper voice of a measure.</summary>
+    public static void Apply(EventDraft[] upper, EventDraft[] lower)
+    {
+        foreach (var below in lower)
+        {
+            var above = Array.Find(upper, d => d.Event.Onset == below.Event.Onset);
+            if (above is null) continue;
+            if (above.Event.IsRest && below.Event.IsRest && above.Event.Value == below.Event.Value) below.IsHidden = true;
+            else if (!above.Event.IsRest && !below.Event.IsRest) below.Shift = ShiftOf(above, below);
+        }
+        foreach (var draft in upper.Where(d => d.Event.IsRest)) MoveRest(draft, lower, -1);
+        foreach (var draft in lower.Where(d => d.Event.IsRest && !d.IsHidden)) MoveRest(draft, upper, 1);
+    }
+
+    // Common practice: in a second the lower voice stands right, so that both stems meet in one line; a unison of equal heads is
+    // shared; crossing voices stand side by side.
+    private static double ShiftOf(EventDraft above, EventDraft below)
+    {
+        var distance = above.Steps[0] - below.Steps[^1];
+        if (distance >= 2) return 0;
+        if (distance == 0 && above.Glyphs[0] == below.Glyphs[^1] && above.Event.Value.Dots == below.Event.Value.Dots && above.HasStem == below.HasStem) return 0;
+        var width = above.Glyphs.Max(g => g.Bounds.Right);
+        if (ChordShape.Displaced(above.Steps, StemDirection.Up).Any(d => d)) width += above.HeadWidth;
+        return distance >= 0 ? width - Ink.Defaults.StemThickness : width + CrossingGap;
+    }
+
+    private static void MoveRest(EventDraft rest, EventDraft[] others, int away)
+    {
+        var shared = Array.Find(others, d => d.IsHidden && d.Event.Onset == rest.Event.Onset);
+        if (shared is not null) return;
+        rest.RestY += away * RestShift;
+        var glyph = Ink.Glyph(RestGlyphs.Name(rest.IsCentred ? NoteBase.Whole : rest.Event.Value.Base, rest.RestY));
+        for (var move = 0; move < MostRestMoves && others.Any(d => Touches(rest, glyph, d)); move++) rest.RestY += away;
+    }
+
+    private static bool Touches(EventDraft rest, MusicGlyph glyph, EventDraft other)
+    {
+        if (other.Event.IsRest || other.Event.Onset >= rest.Event.End || other.Event.End <= rest.Event.Onset) return false;
+        // A longer note that started before matters only where its head is: beside the rest when they start together.
+        if (!rest.IsCentred && other.Event.Onset != rest.Event.Onset) return false;
+        var (top, bottom) = (StaffSteps.Y(other.Steps[^1]) - 0.5, StaffSteps.Y(other.Steps[0]) + 0.5);
+        return rest.RestY + glyph.Bounds.Top < bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > top - RestGap;
+    }
+}

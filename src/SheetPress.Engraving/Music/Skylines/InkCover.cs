@@ -1,0 +1,124 @@
+namespace SheetPress.Engraving;
+
+/// <summary>
+/// Boxes that together cover the ink of a mark closely: one for upright things, slices for slanted and curved ones, and for
+/// glyphs with SMuFL cut-out anchors the box without its empty corners.
+/// </summary>
+internal static class InkCover
+{
+    // Slices of slanted and curved ink are at most this wide (sp): finer than any distance that is kept.
+    private const double SliceWidth = 0.4;
+    private const int MostSlices = 48;
+
+    /// <summary>The boxes of a mark.</summary>
+    /// <param name="mark">The mark.</param>
+    /// <param name="unit">Length of one staff space in the unit of the drawing; slices follow it.</param>
+    public static IEnumerable<Box> Of(Mark mark, double unit = 1) => mark switch
+    {
+        GlyphMark glyph => OfGlyph(glyph),
+        LineMark line when IsSlanted(line) => OfLine(line, unit),
+        PolygonMark polygon => OfPolygon(polygon, unit),
+        CurveMark curve => OfCurve(curve, unit),
+        _ => mark.Bounds.IsEmpty ? [] : [mark.Bounds],
+    };
+
+    private static bool IsSlanted(LineMark line) => line.From.X != line.To.X && line.From.Y != line.To.Y;
+
+    private static int Slices(double width, double unit) => Math.Clamp((int)Math.Ceiling(width / (SliceWidth * unit)), 1, MostSlices);
+
+    private static List<Box> OfGlyph(GlyphMark mark)
+    {
+        var anchors = mark.Glyph.Anchors;
+        if (!HasCutOuts(mark)) return [mark.Bounds];
+        var bounds = mark.Glyph.Bounds;
+        List<double> edges = [bounds.Left, bounds.Right];
+        foreach (var (name, anchor) in anchors)
+        {
+            if (name.StartsWith("cutOut", StringComparison.Ordinal)) edges.Add(anchor.X);
+        }
+        edges.Sort();
+        var boxes = new List<Box>(edges.Count - 1);
+        for (var i = 1; i < edges.Count; i++)
+        {
+            var middle = (edges[i - 1] + edges[i]) / 2;
+            var (top, bottom) = (bounds.Top, bounds.Bottom);
+            if (anchors.TryGetValue("cutOutNE", out var ne) && middle > ne.X) top = Math.Max(top, ne.Y);
+            if (anchors.TryGetValue("cutOutNW", out var nw) && middle < nw.X) top = Math.Max(top, nw.Y);
+            if (anchors.TryGetValue("cutOutSE", out var se) && middle > se.X) bottom = Math.Min(bottom, se.Y);
+            if (anchors.TryGetValue("cutOutSW", out var sw) && middle < sw.X) bottom = Math.Min(bottom, sw.Y);
+            if (edges[i] > edges[i - 1]) boxes.Add(new Box(edges[i - 1], top, edges[i], bottom).Transform(mark.StaffSpace, mark.Position.X, mark.Position.Y));
+        }
+        return boxes;
+    }
+
+    // Cut-outs of noteheads are too small to matter.
+    private static bool HasCutOuts(GlyphMark mark) =>
+        mark.Glyph.Name.StartsWith("accidental", StringComparison.Ordinal) && mark.Glyph.Anchors.Count > 0;
+
+    private static IEnumerable<Box> OfLine(LineMark line, double unit)
+    {
+        var bounds = line.Bounds;
+        var count = Slices(bounds.Width, unit);
+        var (a, b) = line.From.X <= line.To.X ? (line.From, line.To) : (line.To, line.From);
+        var slope = (b.Y - a.Y) / (b.X - a.X);
+        var half = line.Thickness / 2 * Math.Sqrt(1 + (slope * slope));
+        for (var i = 0; i < count; i++)
+        {
+            var left = bounds.Left + (bounds.Width * i / count);
+            var right = bounds.Left + (bounds.Width * (i + 1) / count);
+            var y0 = a.Y + (slope * (left - a.X));
+            var y1 = a.Y + (slope * (right - a.X));
+            yield return new Box(left, Math.Max(bounds.Top, Math.Min(y0, y1) - half), right, Math.Min(bounds.Bottom, Math.Max(y0, y1) + half));
+        }
+    }
+
+    private static IEnumerable<Box> OfPolygon(PolygonMark polygon, double unit)
+    {
+        var bounds = polygon.Bounds;
+        if (bounds.IsEmpty) yield break;
+        var count = Slices(bounds.Width, unit);
+        var grow = polygon.OutlineThickness / 2;
+        for (var i = 0; i < count; i++)
+        {
+            var left = bounds.Left + (bounds.Width * i / count);
+            var right = bounds.Left + (bounds.Width * (i + 1) / count);
+            var slice = SliceOf(polygon, left - grow, right + grow);
+            if (!slice.IsEmpty) yield return new Box(left, slice.Top - grow, right, slice.Bottom + grow);
+        }
+    }
+
+    // The vertical range of a polygon between two places: of its edges clipped to that range.
+    private static Box SliceOf(PolygonMark polygon, double left, double right)
+    {
+        var box = Box.Empty;
+        for (var i = 0; i < polygon.Corners.Length; i++)
+        {
+            var a = polygon.Corners[i];
+            var b = polygon.Corners[(i + 1) % polygon.Corners.Length];
+            if (a.X > b.X) (a, b) = (b, a);
+            if (b.X < left || a.X > right) continue;
+            var (x0, x1) = (Math.Max(a.X, left), Math.Min(b.X, right));
+            var (y0, y1) = b.X == a.X ? (a.Y, b.Y) : (YAt(a, b, x0), YAt(a, b, x1));
+            box = box.Union(new Box(x0, Math.Min(y0, y1), x1, Math.Max(y0, y1)));
+        }
+        return box;
+    }
+
+    private static double YAt(Point a, Point b, double x) => a.Y + ((b.Y - a.Y) * (x - a.X) / (b.X - a.X));
+
+    private static IEnumerable<Box> OfCurve(CurveMark curve, double unit)
+    {
+        var count = Math.Max(8, Slices(Math.Abs(curve.End.X - curve.Start.X), unit));
+        var from = curve.Start;
+        for (var i = 1; i <= count; i++)
+        {
+            var t = (double)i / count;
+            var to = curve.At(t);
+            // The stroke swells from its ends to its middle; the wider end of the slice counts.
+            var middle = 1 - Math.Abs((2 * (t - (0.5 / count))) - 1);
+            var half = (curve.EndThickness + ((curve.MiddleThickness - curve.EndThickness) * middle)) / 2;
+            yield return new Box(Math.Min(from.X, to.X), Math.Min(from.Y, to.Y) - half, Math.Max(from.X, to.X), Math.Max(from.Y, to.Y) + half);
+            from = to;
+        }
+    }
+}
