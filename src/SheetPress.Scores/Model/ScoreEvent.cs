@@ -11,6 +11,12 @@ public sealed record ScoreEvent
     /// <summary>The written value.</summary>
     public required NoteValue Value { get; init; }
 
+    /// <summary>
+    /// Length in quarter notes when this is a rest that fills its measure: it is written as one whole rest in every meter
+    /// (<see cref="Value"/> is a whole note) and lasts this long. Null for every other event.
+    /// </summary>
+    public Fraction? MeasureRest { get; init; }
+
     /// <summary>Tones from low to high; empty for a rest.</summary>
     public ImmutableArray<Tone> Tones { get; init; } = [];
 
@@ -47,8 +53,11 @@ public sealed record ScoreEvent
     /// <summary>Whether it is a rest.</summary>
     public bool IsRest => Tones.IsEmpty;
 
+    /// <summary>How long it lasts, in quarter notes: the length of its value, or of the measure for a measure rest.</summary>
+    public Fraction Duration => MeasureRest ?? Value.Duration;
+
     /// <summary>Where it ends, in quarter notes from the start of the measure.</summary>
-    public Fraction End => Onset + Value.Duration;
+    public Fraction End => Onset + Duration;
 }
 
 /// <summary>A tuplet over events of one voice: all indexes are into <see cref="Voice.Events"/>.</summary>

@@ -39,8 +39,8 @@ public sealed record Meter
     /// <summary>Length of one beat unit in quarter notes.</summary>
     public Fraction UnitLength => new(4, BeatUnit);
 
-    /// <summary>Whether beats are felt in dotted values (6/8, 9/8, 12/8).</summary>
-    public bool IsCompound => BeatUnit >= 8 && Beats % 3 == 0 && Beats > 3 && Groups.All(g => g == 3);
+    /// <summary>Whether beats are felt in dotted values (6/8, 9/8, 12/8, 6/4).</summary>
+    public bool IsCompound => BeatUnit >= 4 && Beats % 3 == 0 && Beats > 3 && Groups.All(g => g == 3);
 
     /// <summary>Starts of the felt groups (beats) within the measure, in quarter notes, the end of the measure last.</summary>
     public ImmutableArray<Fraction> BeatStarts
@@ -68,9 +68,10 @@ public sealed record Meter
     /// <summary>"4/4", "6/8".</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Beats}/{BeatUnit}");
 
-    // Common practice: eighths group in threes when they divide so; odd counts as threes then twos.
+    // Common practice: eighths (and the quarters of 6/4, 9/4, 12/4) group in threes when they divide so; odd counts as threes then twos.
     private static ImmutableArray<int> UsualGroups(int beats, int unit)
     {
+        if (unit == 4 && beats is 6 or 9 or 12) return [.. Enumerable.Repeat(3, beats / 3)];
         if (unit < 8) return beats == 5 ? [3, 2] : beats == 7 ? [4, 3] : [.. Enumerable.Repeat(1, beats)];
         if (beats % 3 == 0) return [.. Enumerable.Repeat(3, beats / 3)];
         if (beats == 7) return [2, 2, 3];

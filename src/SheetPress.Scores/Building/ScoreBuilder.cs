@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Scores;
+
+/// <summary>Writes lines of sounding notes into the measures of a frame: bar lines, ties, rests, tuplets, beams, numbers.</summary>
+public static class ScoreBuilder
+{
+    /// <summary>Builds a score.</summary>
+    /// <param name="header">Everything but the measures.</param>
+    /// <param name="frame">The measures in written order; at least one.</param>
+    /// <param name="line">The notes, timed from the start of the first measure. Measures after its end are filled with rests.</param>
+    /// <param name="secondVoice">A lower voice in the same staff, or null. It is left out of measures where it is silent.</param>
+    /// <exception cref="ArgumentException">
+    /// The frame is empty or has a measure longer than its meter; notes overlap, have no tones or leave the frame; or a rhythm
+    /// cannot be written (see <see cref="RhythmSpeller"/>).
+    /// </exception>
+    public static Score Build(ScoreHeader header, IReadOnlyList<FrameMeasure> frame, Line line, Line? secondVoice = null)
+    {
+        if (frame.Count == 0) throw new ArgumentException("A score has at least one measure.", nameof(frame));
+        var plans = MeasurePlan.Of(frame);
+        var upper = new VoiceWriter(line, frame, plans);
+        var lower = secondVoice is null ? null : new VoiceWriter(secondVoice, frame, plans);
+        var measures = ImmutableArray.CreateBuilder<Measure>(frame.Count);
+        for (var i = 0; i < frame.Count; i++)
+        {
+            var voice = upper.Write(i);
+            ImmutableArray<Voice> voices = lower?.Write(i) is { } second && second.Events.Any(e => !e.IsRest) ? [voice, second] : [voice];
+            measures.Add(ToMeasure(frame[i], plans[i].Number, voices, isLast: i == frame.Count - 1));
+        }
+        return new Score
+        {
+            Id = header.Id,
+            Title = header.Title,
+            Instruction = header.Instruction,
+            Instrument = header.Instrument,
+            Tempo = header.Tempo,
+            Feel = header.Feel,
+            Layout = header.Layout,
+            ShowFingers = header.ShowFingers,
+            ShowDegrees = header.ShowDegrees,
+            ShowCounts = header.ShowCounts,
+            ShowRomans = header.ShowRomans,
+            MeasuresPerSystem = header.MeasuresPerSystem,
+            Measures = measures.MoveToImmutable(),
+        };
+    }
+
+    private static Measure ToMeasure(FrameMeasure frame, int number, ImmutableArray<Voice> voices, bool isLast) => new()
+    {
+        Number = number,
+        Meter = frame.Meter,
+        Key = frame.Key,
+        Length = frame.Length,
+        Voices = voices,
+        Harmonies = frame.Harmonies,
+        Directions = frame.Directions,
+        RepeatStart = frame.RepeatStart,
+        RepeatEndTimes = frame.RepeatEndTimes,
+        EndingStart = frame.EndingStart,
+        EndingStop = frame.EndingStop,
+        EndingClosed = frame.EndingClosed,
+        Barline = frame.Barline ?? (isLast && frame.RepeatEndTimes == 0 ? Barline.Final : Barline.Single),
+        BreakBefore = frame.BreakBefore,
+    };
+}

@@ -1,5 +1,0 @@
-namespace SheetPress.Scores.Tests;
-
-public class SmokeTests
-{
-}
