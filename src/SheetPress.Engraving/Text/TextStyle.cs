@@ -71,4 +71,6 @@ public enum Emphasis
     Strong = 2,
     /// <summary>Code: set as written.</summary>
     Code = 4,
+    /// <summary>Underlined.</summary>
+    Underlined = 8,
 }

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving;
+
+/// <summary>A drawing placed in a box: scaled about its origin, then moved.</summary>
+/// <param name="Drawing">The drawing.</param>
+/// <param name="Scale">Millimetres to its unit.</param>
+/// <param name="X">Millimetres to the right of the left edge of the text area.</param>
+/// <param name="Y">Millimetres below the top of the box.</param>
+public readonly record struct PlacedDrawing(Drawing Drawing, double Scale, double X, double Y)
+{
+    /// <summary>The same, moved.</summary>
+    public PlacedDrawing Offset(double dx, double dy) => this with { X = X + dx, Y = Y + dy };
+}
+
+/// <summary>White between two boxes; it vanishes where a page ends.</summary>
+/// <param name="Natural">Its natural height in millimetres.</param>
+/// <param name="Stretch">How far it can grow when slack is shared out.</param>
+/// <param name="Shrink">How far it can shrink to save a page.</param>
+public readonly record struct FlowSpace(double Natural, double Stretch = 0, double Shrink = 0);
+
+/// <summary>One thing in the flow of a page from top to bottom, never cut.</summary>
+/// <param name="Height">Height in millimetres.</param>
+/// <param name="Drawings">What is in it.</param>
+public sealed record FlowBox(double Height, ImmutableArray<PlacedDrawing> Drawings)
+{
+    /// <summary>Penalty of a break that is not wanted but possible.</summary>
+    public const double Unwanted = 200;
+
+    /// <summary>Penalty of a break that must not be.</summary>
+    public const double Never = double.PositiveInfinity;
+
+    /// <summary>White after it.</summary>
+    public FlowSpace After { get; init; }
+
+    /// <summary>Penalty of a page break after it, as in <see cref="FitItem.Penalty"/>.</summary>
+    public double BreakPenalty { get; init; }
+
+    /// <summary>A box that is drawn again at the top of the next page when a page breaks after this one, such as a table header; null for none.</summary>
+    public FlowBox? Repeated { get; init; }
+
+    /// <summary>Text of a bookmark that points at it; null for none.</summary>
+    public string? Bookmark { get; init; }
+
+    /// <summary>Level of the bookmark, 0 the outermost.</summary>
+    public int BookmarkLevel { get; init; }
+
+    /// <summary>Text for the running head of a page whose first exercise this is; null for none.</summary>
+    public string? HeadMark { get; init; }
+
+    /// <summary>A box that holds one drawing in millimetres.</summary>
+    public static FlowBox Of(Drawing drawing, double height) => new(height, [new PlacedDrawing(drawing, 1, 0, 0)]);
+
+    /// <summary>The same box set in from the left.</summary>
+    public FlowBox Indent(double by) => by == 0 ? this : this with { Drawings = [.. Drawings.Select(d => d.Offset(by, 0))], Repeated = Repeated?.Indent(by) };
+}

@@ -1,0 +1,12 @@
+namespace SheetPress.Engraving;
+
+/// <summary>What stands inside dots.</summary>
+public enum DotLabels
+{
+    /// <summary>Degrees above the root: R, ♭3, 5.</summary>
+    Degrees,
+    /// <summary>Note names.</summary>
+    Notes,
+    /// <summary>Nothing.</summary>
+    None,
+}

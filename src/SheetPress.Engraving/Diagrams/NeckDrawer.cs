@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws diagrams of the neck.</summary>
+public static class NeckDrawer
+{
+    private const double ContinuationLength = 2.5;
+    private const double BesideNut = 1.6;
+    private const double UnderNeck = 3.4;
+    private const double DotClearance = 0.5;
+
+    /// <summary>Draws a diagram.</summary>
+    /// <param name="diagram">What it shows.</param>
+    /// <param name="style">Its measures.</param>
+    /// <param name="available">Width it may take, in millimetres.</param>
+    public static DiagramLayout Draw(NeckDiagram diagram, DiagramStyle style, double available)
+    {
+        var marks = ImmutableArray.CreateBuilder<Mark>();
+        var frame = diagram.Upright ? NeckFrame.Upright(diagram, style) : NeckFrame.Lying(diagram, style, available);
+        var painter = new DotPainter(marks, style);
+        DrawInlays(painter, diagram, frame);
+        DrawNeck(painter, diagram, style, frame);
+        DrawBarres(painter, diagram, style, frame);
+        DrawPath(painter, diagram, frame);
+        foreach (var dot in diagram.Dots) painter.Dot(dot, frame.At(dot.Position), halo: !OnBarre(diagram, dot.Position));
+        DrawSigns(painter, diagram, style, frame);
+        DrawNumbers(painter, diagram, style, frame);
+        var neckTop = 0.0;
+        if (diagram.Symbol is { } symbol)
+        {
+            var piece = SymbolPiece.Of(symbol, style.SymbolSize);
+            var top = Bounds(marks).Top;
+            var (left, right) = frame.Extent;
+            piece.PlaceAt(marks, ((left + right) / 2) - (piece.Width / 2), top - 1.6 - piece.Descent);
+        }
+        var box = Bounds(marks);
+        neckTop = frame.Corner.Y - box.Top;
+        var drawing = new Drawing(marks.DrainToImmutable()).Transform(1, -box.Left, -box.Top);
+        return new DiagramLayout(drawing, box.Width, box.Height, neckTop, frame.Corner.X - box.Left);
+    }
+
+    private static Box Bounds(ImmutableArray<Mark>.Builder marks)
+    {
+        var box = Box.Empty;
+        foreach (var mark in marks) box = box.Union(mark.Bounds);
+        return box;
+    }
+
+    private static void DrawInlays(DotPainter painter, NeckDiagram diagram, NeckFrame frame)
+    {
+        var strings = diagram.Instrument.StringCount;
+        var middle = (strings + 1) / 2.0;
+        // Between strings where there is an even number of them; a pair lies between strings as well.
+        var apart = strings % 2 == 0 ? 1 : 1.5;
+        for (var fret = diagram.FirstFret; fret <= diagram.LastFret; fret++)
+        {
+            var count = Inlays.Count(diagram.Instrument.Family, fret + diagram.Instrument.Capo);
+            if (count == 1) painter.Spot(frame.At(middle, fret), 0.95, 0.3);
+            if (count != 2) continue;
+            painter.Spot(frame.At(middle - apart, fret), 0.95, 0.3);
+            painter.Spot(frame.At(middle + apart, fret), 0.95, 0.3);
+        }
+    }
+
+    private static void DrawNeck(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
+    {
+        var instrument = diagram.Instrument;
+        var atNut = diagram.FirstFret == 1;
+        for (var fret = diagram.FirstFret - (atNut ? 0 : 1); fret <= diagram.LastFret; fret++)
+        {
+            painter.Line(frame.Wire(1, fret), frame.Wire(instrument.StringCount, fret), style.FretThickness);
+        }
+        var atEnd = diagram.LastFret >= instrument.PlayableFrets;
+        for (var s = 1; s <= instrument.StringCount; s++)
+        {
+            painter.Line(
+                frame.Beyond(s, diagram.FirstFret - 1, atNut ? 0 : -ContinuationLength),
+                frame.Beyond(s, diagram.LastFret, atEnd ? 0 : ContinuationLength),
+                StringGauge.Thickness(instrument, s));
+        }
+        if (!atNut) return;
+        // The nut lies before the first fret and reaches over the outer strings.
+        var (from, to) = (frame.Beyond(1, 0, -style.NutThickness / 2), frame.Beyond(instrument.StringCount, 0, -style.NutThickness / 2));
+        var reach = StringGauge.Thickness(instrument, instrument.StringCount) / 2;
+        painter.Line(frame.Across(from, to, reach), frame.Across(to, from, reach), style.NutThickness);
+    }
+
+    private static void DrawBarres(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
+    {
+        foreach (var barre in diagram.Barres)
+        {
+            painter.Bar(frame.At(new FretPosition(barre.FirstString, barre.Fret)), frame.At(new FretPosition(barre.LastString, barre.Fret)), style.DotRadius * 1.3);
+        }
+    }
+
+    private static void DrawPath(DotPainter painter, NeckDiagram diagram, NeckFrame frame)
+    {
+        for (var i = 1; i < diagram.Path.Length; i++)
+        {
+            if (diagram.Path[i] != diagram.Path[i - 1]) painter.Line(frame.At(diagram.Path[i - 1]), frame.At(diagram.Path[i]), 0.35, 0.55, round: true);
+        }
+    }
+
+    private static bool OnBarre(NeckDiagram diagram, FretPosition position) => diagram.Barres.Any(b =>
+        b.Fret == position.Fret && position.String >= b.FirstString && position.String <= b.LastString);
+
+    // Muted and open strings before the nut; fingers at the far end of the strings.
+    private static void DrawSigns(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
+    {
+        var before = -(style.DotRadius + BesideNut);
+        foreach (var s in diagram.MutedStrings) painter.Cross(frame.Beyond(s, diagram.FirstFret - 1, before));
+        foreach (var dot in diagram.Dots)
+        {
+            if (dot.Finger is { } finger && diagram.Upright)
+            {
+                painter.Label(finger.ToString(System.Globalization.CultureInfo.InvariantCulture), TextFont.Sans, frame.Beyond(dot.Position.String, diagram.LastFret, ContinuationLength + 2));
+            }
+        }
+    }
+
+    private static void DrawNumbers(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
+    {
+        for (var fret = diagram.FirstFret; fret <= diagram.LastFret; fret++)
+        {
+            var first = fret == diagram.FirstFret && fret > 1;
+            if (!first && (diagram.Upright || Inlays.Count(diagram.Instrument.Family, fret + diagram.Instrument.Capo) == 0)) continue;
+            var text = fret.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            painter.Label(text, TextFont.Sans, frame.Number(fret, style.DotRadius + UnderNeck - 1.2));
+        }
+    }
+
+    /// <summary>Clear space that dots of neighbouring frets keep between them.</summary>
+    internal static double Clearance => DotClearance;
+}

@@ -1,0 +1,123 @@
+using System.Globalization;
+
+namespace SheetPress.Engraving;
+
+/// <summary>A piece of a line of text and what follows it.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Space">Width of the word space after it; 0 when the next piece joins on.</param>
+/// <param name="CanBreak">Whether a line may end after it.</param>
+internal readonly record struct LineItem(TextPiece Piece, double Space, bool CanBreak);
+
+/// <summary>Cuts inlines into pieces that are never broken.</summary>
+internal static class LineItems
+{
+    // A slash is a place to break only in something as long as an address.
+    private const int AddressLength = 20;
+
+    /// <summary>Makes the pieces of one line or paragraph; nothing in it forces a line end.</summary>
+    /// <param name="inlines">The text; a <see cref="BreakInline"/> counts as a space.</param>
+    /// <param name="style">How it looks.</param>
+    /// <param name="widest">Pieces wider than this are cut between characters.</param>
+    internal static List<LineItem> Make(IEnumerable<Inline> inlines, TextStyle style, double widest)
+    {
+        var items = new List<LineItem>();
+        var space = TextSetter.Measure(" ", style.Upright, style.Size);
+        foreach (var inline in inlines)
+        {
+            switch (inline)
+            {
+                case TextInline text: AddText(items, text, style, widest, space); break;
+                case ChordInline chord: items.Add(new(SymbolPiece.Of(chord.Chord, style.Size), 0, false)); break;
+                case DegreeInline degree: items.Add(new(SymbolPiece.Of(degree.Degree, style.Size), 0, false)); break;
+                case RomanInline roman: items.Add(new(SymbolPiece.OfRoman(roman.Roman, style.Size), 0, false)); break;
+                default: EndWord(items, space); break;
+            }
+        }
+        if (items.Count > 0) items[^1] = items[^1] with { Space = 0, CanBreak = true };
+        return items;
+    }
+
+    private static void AddText(List<LineItem> items, TextInline inline, TextStyle style, double widest, double space)
+    {
+        var text = inline.Text;
+        var font = style.FontOf(inline.Emphasis);
+        for (var at = 0; at < text.Length;)
+        {
+            if (IsSpace(text[at]))
+            {
+                EndWord(items, space);
+                at++;
+                continue;
+            }
+            var end = at;
+            while (end < text.Length && !IsSpace(text[end])) end++;
+            AddWord(items, inline, at, end, font, style.Size, widest);
+            at = end;
+        }
+    }
+
+    // The space after a word is shaped with it, so that the text of the document has it too; it takes no part in the width.
+    private static void AddWord(List<LineItem> items, TextInline inline, int start, int end, TextFont font, double size, double widest)
+    {
+        var (text, link) = (inline.Text, inline.Link);
+        var underlined = link is not null || inline.Emphasis.HasFlag(Emphasis.Underlined);
+        var spaced = end < text.Length;
+        for (var at = start; at < end;)
+        {
+            var cut = NextBreak(text, start, at, end);
+            var part = text[at..cut];
+            var piece = TextSetter.Set(cut == end && spaced ? part + " " : part, font, size, link: link);
+            if (cut == end && spaced) piece = piece with { Width = TextSetter.Measure(part, font, size) };
+            if (piece.Width > widest && part.Length > 1)
+            {
+                cut = at + FittingLength(part, font, size, widest);
+                piece = TextSetter.Set(text[at..cut], font, size, link: link);
+            }
+            items.Add(new(underlined ? Underlined(piece, size) : piece, 0, cut < end));
+            at = cut;
+        }
+    }
+
+    private static void EndWord(List<LineItem> items, double space)
+    {
+        if (items.Count > 0) items[^1] = items[^1] with { Space = space, CanBreak = true };
+    }
+
+    // The white space of a line of text; a no-break space is none.
+    private static bool IsSpace(char c) => c is ' ' or '\t' or '\n' or '\r' or '\u200B' or '\u3000';
+
+    // The next place within a word where a line may end: after a hyphen or dash between longer parts, after a slash of an
+    // address, beside an ideograph.
+    private static int NextBreak(string text, int start, int at, int end)
+    {
+        for (var i = at + 1; i < end; i++)
+        {
+            var before = text[i - 1];
+            if (before is '-' or '‐' or '–' or '—' && i - start > 3 && end - i > 2 && char.IsLetter(text[i]) && char.IsLetter(text[i - 2])) return i;
+            if (before == '/' && text[i] != '/' && end - start > AddressLength) return i;
+            if (IsIdeograph(before) && !char.IsPunctuation(text[i]) && !char.IsLowSurrogate(text[i])) return i;
+            if (IsIdeograph(text[i]) && !char.IsPunctuation(before) && !IsIdeograph(before)) return i;
+        }
+        return end;
+    }
+
+    private static bool IsIdeograph(char c) => c is (>= '\u3041' and <= '\u30FF') or (>= '\u3400' and <= '\u9FFF') or (>= '\uF900' and <= '\uFAFF');
+
+    private static int FittingLength(string text, TextFont font, double size, double widest)
+    {
+        var fitting = StringInfo.GetNextTextElementLength(text);
+        for (var next = fitting; next < text.Length; fitting = next)
+        {
+            next += StringInfo.GetNextTextElementLength(text, next);
+            if (TextSetter.Measure(text[..next], font, size) > widest) break;
+        }
+        return fitting;
+    }
+
+    private static TextPiece Underlined(TextPiece piece, double size)
+    {
+        var y = 0.14 * size;
+        var rule = new LineMark(new Point(0, y), new Point(piece.Width, y), 0.04 * size) { Role = MarkRole.BodyText };
+        return piece with { Marks = piece.Marks.Add(rule) };
+    }
+}

@@ -1,0 +1,32 @@
+using SheetPress.Theory;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Symbols of music as pieces of a line of text.</summary>
+public static class SymbolPiece
+{
+    /// <summary>A chord symbol; null is "N.C.".</summary>
+    /// <param name="chord">The chord.</param>
+    /// <param name="size">Em of the root letter in millimetres.</param>
+    public static TextPiece Of(Chord? chord, double size) => Of(ChordSymbolText.Layout(chord, size), size);
+
+    /// <summary>A degree.</summary>
+    /// <param name="degree">The degree.</param>
+    /// <param name="size">Em of the numeral in millimetres.</param>
+    public static TextPiece Of(Degree degree, double size) => Of(DegreeText.Layout(degree, size), size);
+
+    /// <summary>A roman numeral.</summary>
+    /// <param name="roman">The numeral in plain text.</param>
+    /// <param name="size">Em of the numeral in millimetres.</param>
+    public static TextPiece OfRoman(string roman, double size) => Of(RomanText.Layout(roman, size), size);
+
+    private static TextPiece Of(SymbolLayout layout, double size)
+    {
+        var ink = layout.Bounds;
+        return new TextPiece(
+            layout.Drawing.Marks,
+            layout.Advance,
+            Math.Max(TextStyle.Ascent * size, ink.IsEmpty ? 0 : -ink.Top),
+            Math.Max(TextStyle.Descent * size, ink.IsEmpty ? 0 : ink.Bottom));
+    }
+}
