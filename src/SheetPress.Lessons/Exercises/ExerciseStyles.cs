@@ -6,8 +6,21 @@ namespace SheetPress.Lessons;
 public static class ExerciseStyles
 {
     /// <summary>Every style, grouped as the catalogue shows them.</summary>
-    public static ImmutableArray<ExerciseStyle> All { get; } = [];
+    public static ImmutableArray<ExerciseStyle> All { get; } =
+    [
+        new Roots(),
+        new RootOctave(),
+        new ToneCell(),
+        new Arpeggio(),
+        new ScaleRun(),
+        new OctaveRun(),
+        new WalkingLine(),
+    ];
 
     /// <summary>The style of a name, or null.</summary>
-    public static ExerciseStyle? Find(string name) => All.FirstOrDefault(s => s.Name == name);
+    public static ExerciseStyle? Find(string name)
+    {
+        foreach (var style in All) if (style.Name == name) return style;
+        return null;
+    }
 }

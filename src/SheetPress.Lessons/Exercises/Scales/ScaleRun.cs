@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>The scale over each chord, from its root.</summary>
+internal sealed class ScaleRun : ExerciseStyle
+{
+    public override string Name => "scale-run";
+    public override string Title => "Scale runs";
+    public override string Summary => "The scale of each chord, or of the key, from the root of every chord: up, down or both.";
+    public override string Group => "scales";
+    public override ImmutableArray<StyleOption> Options =>
+    [
+        new("direction", OptionType.Choice, "Which way it runs.", "both") { Choices = ["up", "down", "both"] },
+        new("scale", OptionType.Choice, "The scale suggested for each chord, or the notes of the key.", "chord") { Choices = ["chord", "key"] },
+        new("octaves", OptionType.Number, "How far it reaches.", "1") { Minimum = 1, Maximum = 2 },
+    ];
+
+    public override string Instruction(ExerciseRequest request) => request.Word("scale") == "key"
+        ? "Stay in the key: the notes are the same, only the starting point moves with the chord."
+        : "Name the scale of each chord before you play it, and listen for the notes that change.";
+
+    public override Line Generate(ExerciseContext context)
+    {
+        var direction = context.Request.Word("direction");
+        var octaves = context.Request.Number("octaves") ?? 1;
+        var ofKey = context.Request.Word("scale") == "key";
+        return CellLine.Write(context, LevelRhythm.ForRuns(context), (step, room) =>
+        {
+            var scale = ofKey ? step.KeyScale : step.Scale;
+            return step.IsFinal && direction != "down" ? Turn(scale, room) : Figure(scale, direction, octaves);
+        });
+    }
+
+    private static ImmutableArray<CellTone> Figure(ImmutableArray<Degree> scale, string direction, int octaves)
+    {
+        var up = new List<CellTone>((scale.Length * octaves) + 1);
+        for (var i = 0; i <= scale.Length * octaves; i++) up.Add(CellTone.Of(scale[i % scale.Length]).Up(i / scale.Length));
+        return direction switch
+        {
+            "up" => [.. up],
+            "down" => [.. Enumerable.Reverse(up)],
+            _ => [.. up, .. Enumerable.Reverse(up).Skip(1).SkipLast(1)],
+        };
+    }
+
+    // Up and back within the last chord, so that the run ends on the root by step.
+    private static ImmutableArray<CellTone> Turn(ImmutableArray<Degree> scale, int room)
+    {
+        var figure = ImmutableArray.CreateBuilder<CellTone>(room);
+        for (var i = 0; i < room; i++)
+        {
+            var above = Math.Min(i, room - 1 - i);
+            figure.Add(CellTone.Of(scale[above % scale.Length]).Up(above / scale.Length));
+        }
+        return figure.MoveToImmutable();
+    }
+}

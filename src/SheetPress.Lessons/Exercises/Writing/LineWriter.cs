@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>A pitch with the degree to name it by.</summary>
+/// <param name="Pitch">Sounding pitch.</param>
+/// <param name="Degree">Degree above the root of the chord of the moment; null when it has none.</param>
+internal readonly record struct NamedPitch(Pitch Pitch, Degree? Degree);
+
+/// <summary>Collects the notes of a line in order of time.</summary>
+internal sealed class LineWriter
+{
+    private readonly ImmutableArray<LineNote>.Builder _notes = ImmutableArray.CreateBuilder<LineNote>();
+
+    /// <summary>Adds a single note in a slot, with the marks that the slot's rhythm carries.</summary>
+    public void Add(Slot slot, NamedPitch pitch)
+    {
+        var cell = slot.Cell;
+        _notes.Add(new LineNote
+        {
+            Start = slot.Start,
+            Duration = slot.Duration,
+            Tones = [new LineTone(pitch.Pitch) { Degree = pitch.Degree, Head = cell?.Head ?? Notehead.Normal }],
+            Articulations = cell?.Articulations ?? Articulations.None,
+            Stroke = cell?.Stroke ?? Stroke.None,
+            Connection = cell?.Connection ?? Connection.None,
+            Count = cell?.Count,
+        });
+    }
+
+    /// <summary>Adds a finished note.</summary>
+    public void Add(LineNote note) => _notes.Add(note);
+
+    /// <summary>
+    /// The line. A hammer-on that does not go up or a pull-off that does not go down, as a rhythm's marks can ask for over some
+    /// chord, and any connection over a gap or out of the last note, is taken back.
+    /// </summary>
+    public Line Finish(Fraction length)
+    {
+        for (var i = 0; i < _notes.Count; i++)
+        {
+            var note = _notes[i];
+            if (note.Connection == Connection.None) continue;
+            var next = i + 1 < _notes.Count && _notes[i + 1].Start == note.End ? _notes[i + 1] : null;
+            if (next is null || !CanConnect(note, next)) _notes[i] = note with { Connection = Connection.None };
+        }
+        return new Line(_notes.ToImmutable(), length);
+    }
+
+    private static bool CanConnect(LineNote from, LineNote to)
+    {
+        var rise = to.Tones[0].Pitch.MidiNumber - from.Tones[0].Pitch.MidiNumber;
+        return from.Connection switch
+        {
+            Connection.HammerOn => rise > 0,
+            Connection.PullOff => rise < 0,
+            _ => rise != 0,
+        };
+    }
+}
