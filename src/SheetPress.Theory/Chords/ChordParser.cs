@@ -42,7 +42,7 @@ public static class ChordParser
     private static ChordParseResult Error(int index, string message, string? suggestion) =>
         new() { ErrorIndex = index, Message = message, Suggestion = suggestion };
 
-    private static bool IsNoChord(ReadOnlySpan<char> text) => text.Equals("NC", StringComparison.OrdinalIgnoreCase)
+    internal static bool IsNoChord(ReadOnlySpan<char> text) => text.Equals("NC", StringComparison.OrdinalIgnoreCase)
         || text.Equals("N.C.", StringComparison.OrdinalIgnoreCase) || text.Equals("N.C", StringComparison.OrdinalIgnoreCase)
         || text.Equals("no chord", StringComparison.OrdinalIgnoreCase);
 

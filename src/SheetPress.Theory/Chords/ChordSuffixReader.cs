@@ -155,14 +155,15 @@ internal sealed class ChordSuffixReader(string text, int start)
     private bool AcceptMajorSeventh()
     {
         var (at, depthBefore) = (At, depth);
-        if (family == Family.Minor && Peek() == '/') At++;
+        var slash = family == Family.Minor && Peek() == '/';
+        if (slash) At++;
         else SkipSeparators();
         if (AcceptMajor(out var triangle))
         {
             var number = ReadTop();
             if (number >= 7 || (triangle && number == 0)) { MakeMajorSeventh(number); return true; }
         }
-        else if (family == Family.Minor && top == 0 && Peek() is '+' or '#' or '♯' && At + 1 < text.Length && text[At + 1] == '7')
+        else if (!slash && family == Family.Minor && top == 0 && Peek() is '+' or '#' or '♯' && At + 1 < text.Length && text[At + 1] == '7')
         {
             At += 2;
             MakeMajorSeventh(7);

@@ -11,22 +11,29 @@ internal static class NearestSymbol
         var (suffix, bass) = slash >= 0 && NoteName.TryParse(written[(slash + 1)..], out _) ? (written[..slash], written[slash..]) : (written, "");
         // What stands behind a slash may be a tone that was meant to be added.
         if (slash >= 0 && bass.Length == 0 && written[(slash + 1)..] is "9" or "2" or "11" or "4") return root + written[..slash] + "add" + written[(slash + 1)..];
-        string? best = null;
+        return FindQuality(suffix) is { } quality ? root + quality.Suffix + bass : null;
+    }
+
+    /// <summary>The quality of the table with the fewest slips between one of its suffixes and a text; null when none is near.</summary>
+    internal static ChordQuality? FindQuality(string suffix, bool onlyMinor = false)
+    {
+        ChordQuality? best = null;
         var limit = suffix.Length <= 2 ? 1 : Math.Max(2, suffix.Length / 3);
-        var bestDistance = limit + 1;
+        // Counted in halves: of two suffixes equally near, the one with the same first letter wins, since few people slip on it.
+        var bestDistance = (2 * limit) + 2;
         foreach (var quality in ChordQualities.All)
         {
-            Try(quality.Suffix, quality.Suffix);
-            foreach (var alias in quality.Aliases) Try(alias, quality.Suffix);
+            if (onlyMinor && !quality.Shape.IsMinor) continue;
+            Try(quality.Suffix, quality);
+            foreach (var alias in quality.Aliases) Try(alias, quality);
         }
-        return best is null ? null : root + best + bass;
+        return best;
 
-        void Try(string known, string canonical)
+        void Try(string known, ChordQuality quality)
         {
-            if (known.Length == 0 || Math.Abs(known.Length - suffix.Length) >= bestDistance) return;
-            var distance = Slips(suffix, known);
-            if (distance >= bestDistance) return;
-            (best, bestDistance) = (canonical, distance);
+            if (known.Length == 0 || suffix.Length == 0 || Math.Abs(known.Length - suffix.Length) > limit) return;
+            var distance = (2 * Slips(suffix, known)) + (Same(suffix[0], known[0]) ? 0 : 1);
+            if (distance < bestDistance) (best, bestDistance) = (quality, distance);
         }
     }
 

@@ -28,6 +28,24 @@ public readonly record struct NoteName
     /// <summary>The pitch class, 0 (C) to 11 (B), that spellings of the same sound share.</summary>
     public int PitchClass => Mod(Letter.HalfSteps() + Alteration, 12);
 
+    /// <summary>
+    /// The simplest spelling of the same sound: this note when it has at most one sign, else a natural, else one sign of the same kind
+    /// (B double flat becomes A, F triple sharp becomes G sharp).
+    /// </summary>
+    public NoteName Simplest
+    {
+        get
+        {
+            if (Math.Abs(Alteration) <= 1) return this;
+            var place = Fifths;
+            // Twelve fifths are an enharmonic step: naturals lie at -1..5, single signs seven places beyond.
+            var step = Math.Sign(Alteration) * -12;
+            while (place is < -8 or > 12) place += step;
+            if (place is < -1 or > 5 && place + step is >= -1 and <= 5) place += step;
+            return FromFifths(place);
+        }
+    }
+
     /// <summary>Place on the line of fifths: F -1, C 0, G 1, D 2, ... ; a sharp adds 7, a flat takes 7.</summary>
     public int Fifths => FifthsOfLetter(Letter) + (7 * Alteration);
 
