@@ -44,6 +44,9 @@ public sealed record HandoutContent
     /// <summary>The practice plan; empty for none.</summary>
     public ImmutableArray<PracticeRow> PracticePlan { get; init; } = [];
 
+    /// <summary>Sum of the minutes of the practice plan as printed; empty for none.</summary>
+    public string PracticeTotal { get; init; } = "";
+
     /// <summary>The line of caution, plain text; empty for none.</summary>
     public string Caution { get; init; } = "";
 

@@ -36,6 +36,9 @@ public sealed record PageStyle
     /// <summary>Length of a staff space; the staff is four of them high.</summary>
     public double StaffSpace { get; init; } = 1.75;
 
+    /// <summary>Measures of neck diagrams.</summary>
+    public DiagramStyle Diagram { get; init; } = new();
+
     /// <summary>Whether paragraphs are set to an even right edge where the words allow it.</summary>
     public bool Justify { get; init; }
 

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace SheetPress.Engraving;
 
 /// <summary>Composes sheets: from content to finished pages.</summary>
@@ -6,5 +8,56 @@ public static class SheetComposer
     /// <summary>Composes a handout.</summary>
     /// <param name="content">What stands on it.</param>
     /// <param name="style">How it looks.</param>
-    public static SheetDocument Compose(HandoutContent content, PageStyle style) => throw new NotImplementedException();
+    public static SheetDocument Compose(HandoutContent content, PageStyle style)
+    {
+        var flow = new HandoutFlow(content, style).Build();
+        var top = style.TopMargin + style.HeadHeight;
+        var height = style.Paper.Height - style.BottomMargin - style.FootHeight - top;
+        var pages = PageBreaker.Break(flow, height, style.HeadHeight);
+        var drawn = ImmutableArray.CreateBuilder<Page>(pages.Length);
+        var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
+        var running = "";
+        for (var i = 0; i < pages.Length; i++)
+        {
+            var marks = ImmutableArray.CreateBuilder<Mark>();
+            var y = i == 0 ? style.TopMargin : top;
+            if (i > 0 && flow[pages[i].Start - 1].Repeated is { } repeated)
+            {
+                Draw(marks, repeated, style.SideMargin, y);
+                y += repeated.Height;
+            }
+            var head = running;
+            for (var b = pages[i].Start; b < pages[i].End; b++)
+            {
+                var box = flow[b];
+                if (box.Bookmark is { } title) bookmarks.Add(new Bookmark(title, i, y, box.BookmarkLevel));
+                if (box.HeadMark is { } mark)
+                {
+                    if (head == running) head = mark;
+                    running = mark;
+                }
+                Draw(marks, box, style.SideMargin, y);
+                var spread = pages[i].Spread;
+                y += box.Height + box.After.Natural + (spread * (spread > 0 ? box.After.Stretch : box.After.Shrink));
+            }
+            RunningMatter.Add(marks, content, style, i, pages.Length, head);
+            drawn.Add(new Page(style.Paper.Width, style.Paper.Height, new Drawing(marks.DrainToImmutable())));
+        }
+        return new SheetDocument
+        {
+            Title = content.Title,
+            Author = content.Author,
+            Language = content.Language,
+            Pages = drawn.MoveToImmutable(),
+            Bookmarks = bookmarks.DrainToImmutable(),
+        };
+    }
+
+    private static void Draw(ImmutableArray<Mark>.Builder marks, FlowBox box, double x, double y)
+    {
+        foreach (var placed in box.Drawings)
+        {
+            foreach (var mark in placed.Drawing.Marks) marks.Add(mark.Transform(placed.Scale, x + placed.X, y + placed.Y));
+        }
+    }
 }

@@ -29,6 +29,12 @@ public sealed record SheetLabels
     public string TeacherNotes { get; init; } = "From your teacher";
     /// <summary>Heading of the neck diagrams.</summary>
     public string Diagrams { get; init; } = "On the neck";
+    /// <summary>What a filled square means in a diagram.</summary>
+    public string RootLegend { get; init; } = "root";
+    /// <summary>What a filled circle means in a diagram.</summary>
+    public string ToneLegend { get; init; } = "chord tone";
+    /// <summary>What an open circle means in a diagram.</summary>
+    public string OtherLegend { get; init; } = "other note of the scale";
     /// <summary>Heading of the exercises.</summary>
     public string Exercises { get; init; } = "Exercises";
     /// <summary>Heading of the practice plan.</summary>

@@ -21,9 +21,6 @@ public sealed record DiagramStyle
     /// <summary>Text inside dots and beside the neck: size of the em.</summary>
     public double LabelSize { get; init; } = 7.2 * TextStyle.Point;
 
-    /// <summary>Em of the chord symbol over a diagram.</summary>
-    public double SymbolSize { get; init; } = 11.5 * TextStyle.Point;
-
     /// <summary>Thickness of a fret wire.</summary>
     public double FretThickness { get; init; } = 0.25;
 

@@ -3,7 +3,7 @@ using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Draws diagrams of the neck.</summary>
+/// <summary>Draws the neck of a diagram with all that stands on it; symbol and caption are the affair of <see cref="DiagramFigure"/>.</summary>
 public static class NeckDrawer
 {
     private const double ContinuationLength = 2.5;
@@ -27,18 +27,9 @@ public static class NeckDrawer
         foreach (var dot in diagram.Dots) painter.Dot(dot, frame.At(dot.Position), halo: !OnBarre(diagram, dot.Position));
         DrawSigns(painter, diagram, style, frame);
         DrawNumbers(painter, diagram, style, frame);
-        var neckTop = 0.0;
-        if (diagram.Symbol is { } symbol)
-        {
-            var piece = SymbolPiece.Of(symbol, style.SymbolSize);
-            var top = Bounds(marks).Top;
-            var (left, right) = frame.Extent;
-            piece.PlaceAt(marks, ((left + right) / 2) - (piece.Width / 2), top - 1.6 - piece.Descent);
-        }
         var box = Bounds(marks);
-        neckTop = frame.Corner.Y - box.Top;
         var drawing = new Drawing(marks.DrainToImmutable()).Transform(1, -box.Left, -box.Top);
-        return new DiagramLayout(drawing, box.Width, box.Height, neckTop, frame.Corner.X - box.Left);
+        return new DiagramLayout(drawing, box.Width, box.Height, frame.Corner.Y - box.Top, frame.Corner.X - box.Left, frame.Extent.Right - box.Left);
     }
 
     private static Box Bounds(ImmutableArray<Mark>.Builder marks)

@@ -30,3 +30,7 @@ public sealed record RomanInline(string Roman) : Inline;
 
 /// <summary>The end of a line.</summary>
 public sealed record BreakInline : Inline;
+
+/// <summary>Something set already, such as a box to tick with a number after it.</summary>
+/// <param name="Piece">The piece.</param>
+public sealed record PieceInline(TextPiece Piece) : Inline;

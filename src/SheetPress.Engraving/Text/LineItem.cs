@@ -30,6 +30,7 @@ internal static class LineItems
                 case ChordInline chord: items.Add(new(SymbolPiece.Of(chord.Chord, style.Size), 0, false)); break;
                 case DegreeInline degree: items.Add(new(SymbolPiece.Of(degree.Degree, style.Size), 0, false)); break;
                 case RomanInline roman: items.Add(new(SymbolPiece.OfRoman(roman.Roman, style.Size), 0, false)); break;
+                case PieceInline drawn: items.Add(new(drawn.Piece, 0, false)); break;
                 default: EndWord(items, space); break;
             }
         }

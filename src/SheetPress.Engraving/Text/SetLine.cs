@@ -7,4 +7,8 @@ namespace SheetPress.Engraving;
 /// <param name="Width">Width of the words and spaces.</param>
 /// <param name="Ascent">Height of the tallest piece above the baseline.</param>
 /// <param name="Descent">Depth of the deepest piece below the baseline.</param>
-public sealed record SetLine(ImmutableArray<Mark> Marks, double Width, double Ascent, double Descent);
+public sealed record SetLine(ImmutableArray<Mark> Marks, double Width, double Ascent, double Descent)
+{
+    /// <summary>The same line with its marks in a role.</summary>
+    public SetLine As(MarkRole role) => this with { Marks = [.. Marks.Select(m => m with { Role = role })] };
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Sets an exercise: heading, instruction, diagrams, systems.</summary>
+internal static class ExerciseSetter
+{
+    private const double NumberGap = 2.6;
+    private const double TitleGap = 1.8;
+    private const double StaffGap = 8.5;
+    private const double SystemStretch = 6;
+    private const double SystemShrink = 1;
+
+    /// <summary>Sets an exercise.</summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="style">How pages look.</param>
+    /// <param name="room">Height of a page, less what has to stand on it with the exercise: when it fits, it is not split.</param>
+    internal static ImmutableArray<FlowBox> Make(ExerciseContent exercise, PageStyle style, double room)
+    {
+        var flow = new FlowBuilder();
+        flow.Add(default, Heading(exercise, style));
+        if (exercise.Score.Instruction.Length > 0)
+        {
+            var instruction = MarkdownReader.ReadInline(exercise.Score.Instruction).Select(i => i with { Emphasis = i.Emphasis ^ Emphasis.Italic }).ToImmutableArray();
+            foreach (var line in ProseSetter.Paragraph(instruction, style.Body, style.TextWidth, ParagraphEdge.Ragged)) flow.AddKept(default, line);
+        }
+        var after = new FlowSpace(TitleGap, 1.2, 0.4);
+        foreach (var row in DiagramRows.Make(exercise.Diagrams, style))
+        {
+            flow.AddKept(after, row);
+            after = row.After;
+        }
+        AddSystems(flow, exercise, style, after);
+        var height = 0.0;
+        foreach (var box in flow.Boxes) height += box.Height + box.After.Natural;
+        return [.. flow.Boxes.Select((b, i) => height <= room && i + 1 < flow.Boxes.Count ? b with { BreakPenalty = FlowBox.Never } : b)];
+    }
+
+    private static FlowBox Heading(ExerciseContent exercise, PageStyle style)
+    {
+        var look = style.Heading;
+        var inlines = ImmutableArray.CreateBuilder<Inline>();
+        var indent = 0.0;
+        var marks = ImmutableArray.CreateBuilder<Mark>();
+        if (exercise.Number.Length > 0)
+        {
+            var number = TextSetter.Set(exercise.Number + " ", look.Strong, look.Size, MarkRole.Title);
+            indent = TextSetter.Measure(exercise.Number, look.Strong, look.Size) + NumberGap;
+            number.PlaceAt(marks, 0, LineBox.Baseline(new SetLine([], 0, 0, 0), look));
+        }
+        inlines.Add(new TextInline(exercise.Score.Title));
+        var y = 0.0;
+        foreach (var line in ParagraphSetter.Set(inlines.DrainToImmutable(), look, style.TextWidth - indent))
+        {
+            foreach (var mark in line.As(MarkRole.Title).Marks) marks.Add(mark.Transform(1, indent, y + LineBox.Baseline(line, look)));
+            y += LineBox.Height(line, look);
+        }
+        var name = exercise.Number.Length > 0 ? $"{exercise.Number}  {exercise.Score.Title}" : exercise.Score.Title;
+        return FlowBox.Of(new Drawing(marks.DrainToImmutable()), y) with { Bookmark = name, BookmarkLevel = 1, HeadMark = name };
+    }
+
+    private static void AddSystems(FlowBuilder flow, ExerciseContent exercise, PageStyle style, FlowSpace before)
+    {
+        var scale = style.StaffSpace;
+        var systems = ScoreEngraver.Engrave(exercise.Score, style.TextWidth / scale, new EngravingOptions { StaffSpace = scale }).Systems;
+        for (var i = 0; i < systems.Length; i++)
+        {
+            var system = systems[i];
+            var box = new FlowBox((system.Bottom - system.Top) * scale, [new PlacedDrawing(system.Drawing, scale, 0, -system.Top * scale)]) { BreakPenalty = FlowBox.Unwanted };
+            if (i == systems.Length - 1) box = box with { BreakPenalty = 0 };
+            if (i == 0)
+            {
+                flow.AddKept(before, box);
+                continue;
+            }
+            // From axis to axis: by outline, but never with the staves nearer than a hand's breadth of white.
+            var above = systems[i - 1];
+            var distance = Math.Max(above.DistanceTo(system, style.SystemGap / scale), above.StaffBottom + (StaffGap / scale));
+            flow.Add(new FlowSpace((distance - above.Bottom + system.Top) * scale, SystemStretch, SystemShrink), box);
+        }
+    }
+}

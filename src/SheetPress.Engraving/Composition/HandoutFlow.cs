@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Puts the parts of a handout into one flow, in the order in which they are read.</summary>
+internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
+{
+    private const double HeadingGap = 2;
+    // Text higher than this share of a page is set in one column that runs over pages, not in two level ones.
+    private const double TallestColumns = 0.4;
+    private const double ReadingMeasure = 36;
+
+    private readonly FlowBuilder _flow = new();
+
+    private FlowSpace SectionSpace => new(style.SectionGap, 0.8 * style.SectionGap, 0.25 * style.SectionGap);
+
+    private double PageHeight => style.Paper.Height - style.TopMargin - style.HeadHeight - style.BottomMargin - style.FootHeight;
+
+    internal IReadOnlyList<FlowBox> Build()
+    {
+        _flow.Add(default, TitleBand.Make(content, style));
+        AddHarmony();
+        AddProse();
+        AddDiagrams();
+        AddExercises();
+        AddPractice();
+        AddCaution();
+        return _flow.Boxes;
+    }
+
+    private void AddHarmony()
+    {
+        if (content.Harmony.IsEmpty) return;
+        AddHeading(content.Labels.Harmony);
+        _flow.AddKept(new FlowSpace(HeadingGap - 1.2), TableFlow.Boxes(TableSetter.Set(HarmonyTable.Make(content, style), style.TextWidth)).AsSpan());
+        if (content.Labels.ChangedNotes.Length > 0 && content.Harmony.Any(r => r.ScaleNotes.Any(n => n.IsChanged)))
+        {
+            _flow.AddKept(new FlowSpace(1.2), ProseSetter.Paragraph([new TextInline(content.Labels.ChangedNotes)], style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
+        }
+    }
+
+    // Theory and the teacher's words share two columns when they are short, so that lines are of a length to read.
+    private void AddProse()
+    {
+        var theory = content.TheoryNotes.SelectMany(n => MarkdownReader.Read(n)).ToImmutableArray();
+        var own = MarkdownReader.Read(content.TeacherNotes);
+        if (theory.IsEmpty && own.IsEmpty) return;
+        var prose = new ProseSetter(style);
+        var column = (style.TextWidth - style.ColumnGap) / 2;
+        if (prose.Fits(theory, column) && prose.Fits(own, column))
+        {
+            var box = ColumnBalancer.Balance(ProseIn(column), column + style.ColumnGap);
+            if (box.Height <= TallestColumns * PageHeight)
+            {
+                _flow.Add(SectionSpace, box with { Bookmark = theory.IsEmpty ? content.Labels.TeacherNotes : content.Labels.Theory });
+                return;
+            }
+        }
+        var measure = Math.Min(style.TextWidth, ReadingMeasure * style.Body.Size);
+        _flow.Add(SectionSpace, ProseIn(prose.Fits(theory, measure) && prose.Fits(own, measure) ? measure : style.TextWidth).AsSpan());
+
+        ImmutableArray<FlowBox> ProseIn(double width)
+        {
+            var flow = new FlowBuilder();
+            foreach (var (title, blocks) in (ReadOnlySpan<(string, ImmutableArray<TextBlock>)>)[(content.Labels.Theory, theory), (content.Labels.TeacherNotes, own)])
+            {
+                if (blocks.IsEmpty) continue;
+                flow.Add(SectionSpace, Heading(title));
+                flow.AddKept(new FlowSpace(0.6), prose.Set(blocks, width).AsSpan());
+            }
+            return [.. flow.Boxes];
+        }
+    }
+
+    private void AddDiagrams()
+    {
+        if (content.Diagrams.IsEmpty) return;
+        AddHeading(content.Labels.Diagrams);
+        var before = new FlowSpace(HeadingGap);
+        foreach (var row in DiagramRows.Make(content.Diagrams, style))
+        {
+            if (before.Natural == HeadingGap) _flow.AddKept(before, row);
+            else _flow.Add(before, row);
+            before = row.After;
+        }
+        if (DiagramRows.Legend(content.Diagrams, content.Labels, style) is { } legend) _flow.AddKept(new FlowSpace(2.5), legend);
+    }
+
+    private void AddExercises()
+    {
+        for (var i = 0; i < content.Exercises.Length; i++)
+        {
+            var heading = Heading(content.Labels.Exercises);
+            var withHeading = i == 0 && content.Labels.Exercises.Length > 0;
+            var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0);
+            var boxes = ExerciseSetter.Make(content.Exercises[i], style, room);
+            if (withHeading)
+            {
+                _flow.Add(SectionSpace, heading);
+                _flow.AddKept(new FlowSpace(HeadingGap), boxes.AsSpan());
+            }
+            else
+            {
+                _flow.Add(new FlowSpace(style.ExerciseGap, 1.2 * style.ExerciseGap, 0.25 * style.ExerciseGap), boxes.AsSpan());
+            }
+        }
+    }
+
+    private void AddPractice()
+    {
+        if (content.PracticePlan.IsEmpty) return;
+        AddHeading(content.Labels.Practice);
+        var table = PracticePlan.Make(content, style);
+        _flow.AddKept(new FlowSpace(HeadingGap - 1.2), TableFlow.Boxes(TableSetter.Set(table, style.TextWidth), keepLast: table.LastRowIsTotal).AsSpan());
+    }
+
+    private void AddCaution()
+    {
+        if (content.Caution.Length == 0) return;
+        ImmutableArray<Inline> words = content.Labels.Caution.Length > 0
+            ? [new TextInline(content.Labels.Caution + " ") { Emphasis = Emphasis.Strong }, new TextInline(content.Caution)]
+            : [new TextInline(content.Caution)];
+        _flow.Add(SectionSpace, ProseSetter.Paragraph(words, style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
+    }
+
+    private void AddHeading(string text) => _flow.Add(SectionSpace, Heading(text));
+
+    private FlowBox Heading(string text)
+    {
+        var look = style.Heading;
+        var piece = TextSetter.Set(text, look.Upright, look.Size);
+        var drawing = new PlacedDrawing(new Drawing(piece.Marks), 1, 0, LineBox.Baseline(new SetLine([], 0, 0, 0), look));
+        return new FlowBox(look.Leading, [drawing]) { BreakPenalty = FlowBox.Never, Bookmark = text };
+    }
+}

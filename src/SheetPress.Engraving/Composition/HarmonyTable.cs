@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving;
+
+/// <summary>The harmony at a glance: one row a chord.</summary>
+internal static class HarmonyTable
+{
+    private const double ToneGap = 1.6;
+
+    internal static TableSpec Make(HandoutContent content, PageStyle style)
+    {
+        var labels = content.Labels;
+        var hasMeasures = content.Harmony.Any(r => r.Measures.Length > 0);
+        var columns = ImmutableArray.CreateBuilder<TableColumn>();
+        columns.Add(Header(labels.Chord));
+        if (hasMeasures) columns.Add(Header(labels.Measures));
+        columns.Add(Header(labels.Function));
+        columns.Add(Header(labels.Tones));
+        columns.Add(Header(labels.GuideTones));
+        columns.Add(Header(labels.Scale));
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<TableCell>>(content.Harmony.Length);
+        foreach (var row in content.Harmony)
+        {
+            var cells = ImmutableArray.CreateBuilder<TableCell>(columns.Count);
+            cells.Add(new TableCell([DrawnPart.Of(SymbolPiece.Of(row.Chord, style.Heading.Size))]));
+            if (hasMeasures) cells.Add(TableCell.Of(row.Measures, style.Small));
+            cells.Add(FunctionCell(row, style));
+            cells.Add(Tones(row.Tones, style.Small));
+            cells.Add(Tones(row.GuideTones, style.Small));
+            cells.Add(ScaleCell(row, style.Small));
+            rows.Add(cells.MoveToImmutable());
+        }
+        return new TableSpec(columns.DrainToImmutable(), rows.MoveToImmutable());
+
+        TableColumn Header(string text) => new(TableCell.Of(text, style.Small, Emphasis.Strong));
+    }
+
+    private static TableCell FunctionCell(HarmonyRow row, PageStyle style)
+    {
+        var parts = ImmutableArray.CreateBuilder<CellPart>(2);
+        if (row.Roman.Length > 0) parts.Add(DrawnPart.Of(SymbolPiece.OfRoman(row.Roman, style.Body.Size)));
+        if (row.Function.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Function), style.Small));
+        return new TableCell(parts.DrainToImmutable());
+    }
+
+    // Note names in one line, the degree of each beneath it.
+    private static TableCell Tones(ImmutableArray<LabelledTone> tones, TextStyle small)
+    {
+        if (tones.IsEmpty) return TableCell.Empty;
+        var marks = ImmutableArray.CreateBuilder<Mark>();
+        var x = 0.0;
+        foreach (var tone in tones)
+        {
+            var note = TextSetter.Set(tone.Note, small.Strong, small.Size);
+            var degree = SymbolPiece.Of(tone.Degree, small.Size);
+            var width = Math.Max(note.Width, degree.Width);
+            note.PlaceAt(marks, x + ((width - note.Width) / 2), 0);
+            degree.PlaceAt(marks, x + ((width - degree.Width) / 2), small.Leading);
+            x += width + ToneGap;
+        }
+        var part = new DrawnPart(new Drawing(marks.DrainToImmutable()), x - ToneGap, TextStyle.Ascent * small.Size, (TextStyle.Descent * small.Size) + small.Leading);
+        return new TableCell([part]);
+    }
+
+    private static TableCell ScaleCell(HarmonyRow row, TextStyle small)
+    {
+        var parts = ImmutableArray.CreateBuilder<CellPart>(3);
+        if (row.ScaleName.Length > 0) parts.Add(new TextPart([new TextInline(row.ScaleName) { Emphasis = Emphasis.Strong }], small));
+        if (!row.ScaleNotes.IsEmpty)
+        {
+            var notes = ImmutableArray.CreateBuilder<Inline>(row.ScaleNotes.Length * 2);
+            foreach (var note in row.ScaleNotes)
+            {
+                if (notes.Count > 0) notes.Add(new TextInline(" "));
+                notes.Add(new TextInline(note.Note) { Emphasis = note.IsChanged ? Emphasis.Strong | Emphasis.Underlined : Emphasis.None });
+            }
+            parts.Add(new TextPart(notes.DrainToImmutable(), small));
+        }
+        if (row.Reason.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Reason, Emphasis.Italic), small));
+        return new TableCell(parts.DrainToImmutable());
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Running head and footer.</summary>
+internal static class RunningMatter
+{
+    private const double HeadRuleGap = 1.4;
+
+    /// <summary>Adds both to a page.</summary>
+    /// <param name="marks">The marks of the page, in millimetres from its corner.</param>
+    /// <param name="content">Words.</param>
+    /// <param name="style">How pages look.</param>
+    /// <param name="page">Index of the page.</param>
+    /// <param name="pages">Number of pages.</param>
+    /// <param name="headMark">What the page is about, at the right of its head; may be empty.</param>
+    internal static void Add(ImmutableArray<Mark>.Builder marks, HandoutContent content, PageStyle style, int page, int pages, string headMark)
+    {
+        var small = style.Small;
+        var right = style.SideMargin + style.TextWidth;
+        if (page > 0)
+        {
+            var y = style.TopMargin + (TextStyle.Ascent * small.Size);
+            var mark = TextSetter.Set(headMark, small.Upright, small.Size);
+            mark.PlaceAt(marks, right - mark.Width, y);
+            Fit(content.Title, small.Upright, small.Size, style.TextWidth - mark.Width - 8).PlaceAt(marks, style.SideMargin, y);
+            y += (TextStyle.Descent * small.Size) + HeadRuleGap;
+            marks.Add(new LineMark(new Point(style.SideMargin, y), new Point(right, y), 0.2) { Role = MarkRole.TableRule });
+        }
+        var foot = style.Paper.Height - style.BottomMargin - (TextStyle.Descent * small.Size);
+        var number = string.Format(CultureInfo.InvariantCulture, content.Labels.PageOf, page + 1, pages);
+        var piece = TextSetter.Set(number, small.Upright, small.Size);
+        piece.PlaceAt(marks, right - piece.Width, foot);
+        var left = content.Author.Length > 0 ? $"{content.Title} · {content.Author}" : content.Title;
+        Fit(left, small.Upright, small.Size, style.TextWidth - piece.Width - 8).PlaceAt(marks, style.SideMargin, foot);
+    }
+
+    // The text, cut at a word with an ellipsis when it is too long.
+    private static TextPiece Fit(string text, TextFont font, double size, double width)
+    {
+        var piece = TextSetter.Set(text, font, size);
+        for (var cut = text.LastIndexOf(' '); piece.Width > width && cut > 0; cut = text.LastIndexOf(' ', cut - 1)) piece = TextSetter.Set(text[..cut] + " …", font, size);
+        return piece;
+    }
+}

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving;
+
+/// <summary>The top of the first page: title, subtitle, author, room for name and date, the line of facts.</summary>
+internal static class TitleBand
+{
+    private const double FormWidth = 58;
+    private const double FormGap = 8;
+    private const double FormLine = 8.5;
+    private const double WidestFactGap = 16;
+    private const double LeastFactGap = 6;
+
+    internal static FlowBox Make(HandoutContent content, PageStyle style)
+    {
+        var marks = ImmutableArray.CreateBuilder<Mark>();
+        var width = style.TextWidth - (content.NameAndDate ? FormWidth + FormGap : 0);
+        var y = AddParagraph(marks, content.Title, style.Title, Emphasis.None, width, 0, MarkRole.Title);
+        if (content.NameAndDate) AddForm(marks, content.Labels, style);
+        if (content.Subtitle.Length > 0) y = AddParagraph(marks, content.Subtitle, style.Body, Emphasis.Italic, width, y + 0.3, MarkRole.BodyText);
+        if (content.Author.Length > 0) y = AddParagraph(marks, content.Author, style.Small, Emphasis.None, width, y + 0.6, MarkRole.BodyText);
+        if (content.NameAndDate) y = Math.Max(y, (2 * FormLine) + 1);
+        if (!content.Facts.IsEmpty)
+        {
+            y += 3;
+            AddRule(marks, style, y, 0.45);
+            y = AddFacts(marks, content.Facts, style, y + 1.6) + 1.6;
+            AddRule(marks, style, y, 0.2);
+        }
+        return FlowBox.Of(new Drawing(marks.DrainToImmutable()), y);
+    }
+
+    private static double AddParagraph(ImmutableArray<Mark>.Builder marks, string text, TextStyle look, Emphasis emphasis, double width, double y, MarkRole role)
+    {
+        foreach (var line in ParagraphSetter.Set([new TextInline(text) { Emphasis = emphasis }], look, width))
+        {
+            foreach (var mark in line.As(role).Marks) marks.Add(mark.Transform(1, 0, y + LineBox.Baseline(line, look)));
+            y += LineBox.Height(line, look);
+        }
+        return y;
+    }
+
+    private static void AddForm(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style)
+    {
+        var left = style.TextWidth - FormWidth;
+        var small = style.Small;
+        var indent = 2 + Math.Max(TextSetter.Measure(labels.Name, small.Upright, small.Size), TextSetter.Measure(labels.Date, small.Upright, small.Size));
+        // The first of the two lines stands on the baseline of the title.
+        var y = LineBox.Baseline(new SetLine([], 0, 0, 0), style.Title);
+        foreach (var label in (ReadOnlySpan<string>)[labels.Name, labels.Date])
+        {
+            TextSetter.Set(label, small.Upright, small.Size).PlaceAt(marks, left, y);
+            marks.Add(new LineMark(new Point(left + indent, y + 0.5), new Point(style.TextWidth, y + 0.5), 0.2) { Role = MarkRole.TableRule });
+            y += FormLine;
+        }
+    }
+
+    private static void AddRule(ImmutableArray<Mark>.Builder marks, PageStyle style, double y, double thickness) =>
+        marks.Add(new LineMark(new Point(0, y), new Point(style.TextWidth, y), thickness) { Role = MarkRole.TableRule });
+
+    // Label over value, side by side over the width, in as many rows as it takes.
+    private static double AddFacts(ImmutableArray<Mark>.Builder marks, ImmutableArray<FactItem> facts, PageStyle style, double y)
+    {
+        var (small, body) = (style.Small, style.Body);
+        for (var start = 0; start < facts.Length;)
+        {
+            var (end, sum) = (start, 0.0);
+            while (end < facts.Length && (end == start || sum + Width(facts[end]) + ((end - start) * LeastFactGap) <= style.TextWidth)) sum += Width(facts[end++]);
+            var gap = end - start > 1 ? Math.Min(WidestFactGap, (style.TextWidth - sum) / (end - start - 1)) : 0;
+            if (start > 0) y += 1.5;
+            var x = 0.0;
+            foreach (var fact in facts.AsSpan()[start..end])
+            {
+                TextSetter.Set(fact.Label, small.Upright, small.Size).PlaceAt(marks, x, y + (TextStyle.Ascent * small.Size));
+                TextSetter.Set(fact.Value, body.Strong, body.Size).PlaceAt(marks, x, y + small.Leading + (TextStyle.Ascent * body.Size));
+                x += Width(fact) + gap;
+            }
+            y += small.Leading + ((TextStyle.Ascent + TextStyle.Descent) * body.Size);
+            start = end;
+        }
+        return y;
+
+        double Width(FactItem fact) => Math.Max(TextSetter.Measure(fact.Label, small.Upright, small.Size), TextSetter.Measure(fact.Value, body.Strong, body.Size));
+    }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving;
+
+/// <summary>
+/// A diagram with its chord symbol and caption. Over a lying neck both stand in one line at the left end of the neck; an upright
+/// diagram has the symbol over it and the caption under it, in the middle.
+/// </summary>
+public static class DiagramFigure
+{
+    private const double SymbolGap = 1.8;
+    private const double CaptionGap = 1.2;
+    private const double WidestUprightCaption = 34;
+
+    /// <summary>Draws a diagram with its words.</summary>
+    /// <param name="diagram">What it shows.</param>
+    /// <param name="style">Measures of the drawing.</param>
+    /// <param name="caption">How the caption looks.</param>
+    /// <param name="symbolSize">Em of the chord symbol in millimetres.</param>
+    /// <param name="available">Width it may take in millimetres.</param>
+    public static DiagramLayout Draw(NeckDiagram diagram, DiagramStyle style, TextStyle caption, double symbolSize, double available)
+    {
+        var neck = NeckDrawer.Draw(diagram, style, available);
+        var words = ImmutableArray.CreateBuilder<Mark>();
+        if (diagram.Upright) AddUprightWords(words, diagram, neck, caption, symbolSize);
+        else AddLyingWords(words, diagram, neck, caption, symbolSize, available);
+        words.AddRange(neck.Drawing.Marks);
+        var drawing = new Drawing(words.DrainToImmutable());
+        var box = drawing.Bounds;
+        return new DiagramLayout(drawing.Transform(1, -box.Left, -box.Top), box.Width, box.Height, neck.NeckTop - box.Top, neck.NeckLeft - box.Left, neck.NeckRight - box.Left);
+    }
+
+    private static void AddLyingWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize, double available)
+    {
+        var baseline = -SymbolGap - (TextStyle.Descent * caption.Size);
+        var x = neck.NeckLeft;
+        if (diagram.Symbol is { } symbol)
+        {
+            var piece = SymbolPiece.Of(symbol, symbolSize);
+            piece.PlaceAt(marks, x, baseline);
+            x += piece.Width + caption.Size;
+        }
+        var lines = ParagraphSetter.Set(Plain(diagram.Caption), caption, Math.Max(available - x, 20));
+        for (var i = 0; i < lines.Length; i++) Place(marks, lines[i], x, baseline - ((lines.Length - 1 - i) * caption.Leading));
+    }
+
+    private static void AddUprightWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize)
+    {
+        var middle = (neck.NeckLeft + neck.NeckRight) / 2;
+        if (diagram.Symbol is { } symbol)
+        {
+            var piece = SymbolPiece.Of(symbol, symbolSize);
+            piece.PlaceAt(marks, middle - (piece.Width / 2), -SymbolGap - piece.Descent);
+        }
+        var y = neck.Height + CaptionGap;
+        foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption), caption, WidestUprightCaption))
+        {
+            Place(marks, line, middle - (line.Width / 2), y + LineBox.Baseline(line, caption));
+            y += LineBox.Height(line, caption);
+        }
+    }
+
+    private static void Place(ImmutableArray<Mark>.Builder marks, SetLine line, double x, double y)
+    {
+        foreach (var mark in line.Marks) marks.Add(mark.Transform(1, x, y));
+    }
+
+    private static ImmutableArray<Inline> Plain(string text) => text.Length == 0 ? [] : [new TextInline(text)];
+}
