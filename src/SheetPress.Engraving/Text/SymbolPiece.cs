@@ -7,8 +7,8 @@ public static class SymbolPiece
 {
     /// <summary>A chord symbol; null is "N.C.".</summary>
     /// <param name="chord">The chord.</param>
-    /// <param name="size">Em of the root letter in millimetres.</param>
-    public static TextPiece Of(Chord? chord, double size) => Of(ChordSymbolText.Layout(chord, size), size);
+    /// <param name="size">Em of the root letter in millimetres; more is taken where the small parts would come out below seven points.</param>
+    public static TextPiece Of(Chord? chord, double size) => Of(ChordSymbolText.Layout(chord, Readable(size)), size);
 
     /// <summary>A degree.</summary>
     /// <param name="degree">The degree.</param>
@@ -17,8 +17,11 @@ public static class SymbolPiece
 
     /// <summary>A roman numeral.</summary>
     /// <param name="roman">The numeral in plain text.</param>
-    /// <param name="size">Em of the numeral in millimetres.</param>
-    public static TextPiece OfRoman(string roman, double size) => Of(RomanText.Layout(roman, size), size);
+    /// <param name="size">Em of the numeral in millimetres; more is taken where its small parts would come out below seven points.</param>
+    public static TextPiece OfRoman(string roman, double size) => Of(RomanText.Layout(roman, Readable(size)), size);
+
+    // Romans and chord symbols share the size of their small parts.
+    private static double Readable(double size) => Math.Max(size, TextStyle.SmallestSize / ChordSymbolText.SmallShare);
 
     private static TextPiece Of(SymbolLayout layout, double size)
     {
