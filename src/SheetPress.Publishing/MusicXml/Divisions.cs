@@ -17,7 +17,7 @@ internal sealed class Divisions
         {
             Include(measure.Length);
             foreach (var voice in measure.Voices)
-                foreach (var e in voice.Events) Include(e.Value.Duration);
+                foreach (var e in voice.Events) Include(e.Duration);
             foreach (var harmony in measure.Harmonies) Include(harmony.Offset);
             foreach (var direction in measure.Directions) Include(direction.Offset);
         }

@@ -31,7 +31,7 @@ internal sealed class StaffWriter(XmlOutput xml, ExercisePlan plan, Divisions di
     {
         var marks = role.Leads && voice == 0 ? MarksOf(measure) : [];
         var events = measure.Voices[voice].Events;
-        var isSilent = events is [{ IsRest: true }] || !(role.IsShown || role.Sounds);
+        var isSilent = events is [{ MeasureRest: not null }] || !(role.IsShown || role.Sounds);
         if (isSilent)
         {
             WriteMarks(marks, 0, Fraction.Zero, measure.Length);
@@ -44,9 +44,9 @@ internal sealed class StaffWriter(XmlOutput xml, ExercisePlan plan, Divisions di
         for (var e = 0; e < events.Length; e++)
         {
             var place = new EventPlace(measureIndex, voice, e);
-            var end = at + events[e].Value.Duration;
+            var end = at + events[e].Duration;
             next = WriteMarks(marks, next, at, end);
-            var (starts, ends) = role.Frets ? plan.MuteRun(place) : (false, false);
+            var (starts, ends) = role.Frets ? plan.Mutes.At(place) : (false, false);
             if (starts) directions.WriteMute(starts: true, lasts: !ends, voice, role);
             notes.Write(place, role, middleLine);
             if (ends && !starts) directions.WriteMute(starts: false, lasts: true, voice, role);

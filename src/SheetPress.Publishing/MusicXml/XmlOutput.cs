@@ -70,7 +70,6 @@ internal sealed class XmlOutput : IDisposable
 
     public void Dispose()
     {
-        _writer.WriteEndDocument();
         _writer.WriteWhitespace("\n");
         _writer.Dispose();
     }

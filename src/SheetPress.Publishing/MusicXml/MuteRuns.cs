@@ -1,0 +1,54 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Publishing;
+
+/// <summary>The palm-muted runs of an exercise: muted notes of one voice that follow each other, with the notes tied to them.</summary>
+internal sealed class MuteRuns
+{
+    private readonly HashSet<EventPlace> _starts = [];
+    private readonly HashSet<EventPlace> _ends = [];
+
+    private MuteRuns()
+    {
+    }
+
+    /// <summary>Whether a run starts at an event, and whether one ends there.</summary>
+    public (bool Starts, bool Ends) At(EventPlace place) => (_starts.Contains(place), _ends.Contains(place));
+
+    public static MuteRuns Of(Score score)
+    {
+        var runs = new MuteRuns();
+        var voices = score.Measures.Max(m => m.Voices.Length);
+        for (var v = 0; v < voices; v++) runs.Collect(score, v);
+        return runs;
+    }
+
+    private void Collect(Score score, int voice)
+    {
+        EventPlace? last = null;
+        for (var m = 0; m < score.Measures.Length; m++)
+        {
+            var events = voice < score.Measures[m].Voices.Length ? score.Measures[m].Voices[voice].Events : [];
+            if (events.IsEmpty) End();
+            for (var e = 0; e < events.Length; e++)
+            {
+                var isTied = last is not null && !events[e].IsRest && events[e].Tones.All(t => t.TieStop);
+                if (!isTied && (events[e].IsRest || !events[e].Articulations.HasFlag(Articulations.PalmMute)))
+                {
+                    End();
+                    continue;
+                }
+                var place = new EventPlace(m, voice, e);
+                if (last is null) _starts.Add(place);
+                last = place;
+            }
+        }
+        End();
+
+        void End()
+        {
+            if (last is { } end) _ends.Add(end);
+            last = null;
+        }
+    }
+}
