@@ -92,32 +92,38 @@ internal static class TupletFinder
             {
                 if (start < from || start + length > to) continue;
                 var plan = new TupletPlan(start, length, actual, normal);
-                if (CostOf(tree, stretches, plan, mayNest) is not { } cost || cost + ratioCost >= bestCost) continue;
+                if (CostOf(tree, stretches, plan, mayNest, bestCost - ratioCost) is not { } cost) continue;
                 best = plan;
                 bestCost = cost + ratioCost;
             }
         }
     }
 
-    private static int? CostOf(MetricNode tree, IReadOnlyList<Stretch> stretches, TupletPlan plan, bool mayNest)
+    // The cost of a bracket, or null when it does not fit or costs no less than the limit.
+    private static int? CostOf(MetricNode tree, IReadOnlyList<Stretch> stretches, TupletPlan plan, bool mayNest, int limit)
     {
         var cost = 0;
         var division = 0;
         var nested = false;
         foreach (var stretch in stretches)
         {
-            if (stretch.Start < plan.Start && stretch.End > plan.Start) cost += CostOfCut(stretch, stretch.Start);
-            if (stretch.Start < plan.End && stretch.End > plan.End) cost += CostOfCut(stretch, stretch.End);
-            if (stretch.Start <= plan.Start || stretch.Start >= plan.End) continue;
+            if (stretch.End <= plan.Start) continue;
+            if (stretch.Start >= plan.End) break;
+            if (stretch.Start < plan.Start) cost += CostOfCut(stretch, stretch.Start);
+            if (stretch.End > plan.End) cost += CostOfCut(stretch, stretch.End);
+            if (stretch.Start <= plan.Start) continue;
             var written = (stretch.Start - plan.Start) * plan.Stretch;
             if (!IsBinary(written)) nested = true;
             else if (written.Denominator > Shortest.Denominator) return null;
             else division = Math.Max(division, CostOfDivision(written / plan.Unit));
+            if (nested && !mayNest) return null;
         }
-        if (nested && (!mayNest || !TryFind(MetricNode.OfTuplet(plan.Actual, plan.Unit), Inside(stretches, plan), mayNest: false, out _))) return null;
         cost += division;
         if (nested) cost += Nested;
+        if (cost >= limit) return null;
         if (!tree.IsNatural(plan.Start, plan.End)) cost += OffTheBeat + (HidesMiddle(tree, plan) ? HiddenMiddle : 0);
+        if (cost >= limit) return null;
+        if (nested && !TryFind(MetricNode.OfTuplet(plan.Actual, plan.Unit), Inside(stretches, plan), mayNest: false, out _)) return null;
         return cost;
     }
 
