@@ -15,7 +15,7 @@ internal static class PageBreaker
     private const double PageCost = 3000;
     // Slack beyond what the white can take stays at the foot, at the price of this stretch, a share of the page.
     private const double FootStretch = 0.15;
-    private const double WidestSpread = 1.5;
+    private const double WidestSpread = 1;
     private const double LastPageFill = 0.25;
 
     /// <summary>Finds the pages.</summary>

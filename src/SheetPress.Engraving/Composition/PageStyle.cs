@@ -19,7 +19,7 @@ public sealed record PageStyle
     public double HeadHeight { get; init; } = 9;
 
     /// <summary>Height that the footer takes from the bottom of the text area.</summary>
-    public double FootHeight { get; init; } = 8;
+    public double FootHeight { get; init; } = 10;
 
     /// <summary>Title of the sheet.</summary>
     public TextStyle Title { get; init; } = new(23, 27, TextFont.SerifSemiBold, TextFont.SerifItalic, TextFont.SerifBold);

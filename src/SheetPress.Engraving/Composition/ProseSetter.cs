@@ -18,6 +18,8 @@ internal sealed class ProseSetter(PageStyle style)
 
     private FlowSpace ParagraphSpace => new(0.45 * _body.Leading, 0.25 * _body.Leading, 0.1 * _body.Leading);
 
+    private FlowSpace TightSpace => new(0.12 * _body.Leading);
+
     /// <summary>Sets blocks in a column.</summary>
     /// <param name="blocks">The blocks.</param>
     /// <param name="width">Width of the column in millimetres.</param>
@@ -107,12 +109,12 @@ internal sealed class ProseSetter(PageStyle style)
         {
             var start = flow.Count;
             var inner = ImmutableArray.CreateBuilder<FlowBox>();
-            Add(inner, list.Items[i], width - indent, list.IsLoose ? ParagraphSpace : default);
+            Add(inner, list.Items[i], width - indent, list.IsLoose ? ParagraphSpace : TightSpace);
             foreach (var box in inner) flow.Add(box.Indent(indent));
             if (flow.Count == start) continue;
             var marker = number is { } n ? (n + i).ToString(CultureInfo.InvariantCulture) + "." : "•";
             flow[start] = WithMarker(flow[start], marker, indent);
-            if (i + 1 < list.Items.Length) flow[^1] = flow[^1] with { After = list.IsLoose ? ParagraphSpace : new FlowSpace(0.12 * _body.Leading) };
+            if (i + 1 < list.Items.Length) flow[^1] = flow[^1] with { After = list.IsLoose ? ParagraphSpace : TightSpace };
         }
     }
 

@@ -32,7 +32,8 @@ internal static class RunningMatter
         var number = string.Format(CultureInfo.InvariantCulture, content.Labels.PageOf, page + 1, pages);
         var piece = TextSetter.Set(number, small.Upright, small.Size);
         piece.PlaceAt(marks, right - piece.Width, foot);
-        var left = content.Author.Length > 0 ? $"{content.Title} · {content.Author}" : content.Title;
+        // The title is in the running head from page two.
+        var left = page == 0 ? content.Title : content.Author;
         Fit(left, small.Upright, small.Size, style.TextWidth - piece.Width - 8).PlaceAt(marks, style.SideMargin, foot);
     }
 

@@ -9,6 +9,7 @@ namespace SheetPress.Engraving;
 public static class DiagramFigure
 {
     private const double SymbolGap = 1.8;
+    private const double SignRoom = 7;
     private const double CaptionGap = 1.2;
     private const double WidestUprightCaption = 34;
 
@@ -50,7 +51,8 @@ public static class DiagramFigure
         if (diagram.Symbol is { } symbol)
         {
             var piece = SymbolPiece.Of(symbol, symbolSize);
-            piece.PlaceAt(marks, middle - (piece.Width / 2), -SymbolGap - piece.Descent);
+            // Over the room for open and muted strings, whether there are any or not, so that symbols side by side are level.
+            piece.PlaceAt(marks, middle - (piece.Width / 2), neck.NeckTop - SignRoom - piece.Descent);
         }
         var y = neck.Height + CaptionGap;
         foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption), caption, WidestUprightCaption))

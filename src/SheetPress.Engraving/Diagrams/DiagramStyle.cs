@@ -27,6 +27,9 @@ public sealed record DiagramStyle
     /// <summary>Thickness of the nut.</summary>
     public double NutThickness { get; init; } = 1.1;
 
+    /// <summary>Thickness of the bar of a barre.</summary>
+    public double BarreThickness { get; init; } = 1.7;
+
     /// <summary>Thickness of the outline of an open circle.</summary>
     public double OutlineThickness { get; init; } = 0.3;
 }

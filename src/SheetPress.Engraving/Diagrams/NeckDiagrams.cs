@@ -74,7 +74,7 @@ public static class NeckDiagrams
             var number = (i + 1).ToString(CultureInfo.InvariantCulture);
             if (visits.TryGetValue(path[i], out var at))
             {
-                dots[at] = dots[at] with { Label = dots[at].Label + " " + number };
+                dots[at] = dots[at] with { Label = dots[at].Label + ", " + number };
                 continue;
             }
             visits.Add(path[i], dots.Count);

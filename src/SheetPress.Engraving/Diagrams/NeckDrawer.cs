@@ -24,7 +24,7 @@ public static class NeckDrawer
         DrawNeck(painter, diagram, style, frame);
         DrawBarres(painter, diagram, style, frame);
         DrawPath(painter, diagram, frame);
-        foreach (var dot in diagram.Dots) painter.Dot(dot, frame.At(dot.Position), halo: !OnBarre(diagram, dot.Position));
+        foreach (var dot in diagram.Dots) painter.Dot(dot, frame.At(dot.Position));
         DrawSigns(painter, diagram, style, frame);
         DrawNumbers(painter, diagram, style, frame);
         var box = Bounds(marks);
@@ -48,11 +48,19 @@ public static class NeckDrawer
         for (var fret = diagram.FirstFret; fret <= diagram.LastFret; fret++)
         {
             var count = Inlays.Count(diagram.Instrument.Family, fret + diagram.Instrument.Capo);
-            if (count == 1) painter.Spot(frame.At(middle, fret), 0.95, 0.3);
+            if (count == 1) DrawInlay(painter, diagram, frame, middle, fret);
             if (count != 2) continue;
-            painter.Spot(frame.At(middle - apart, fret), 0.95, 0.3);
-            painter.Spot(frame.At(middle + apart, fret), 0.95, 0.3);
+            DrawInlay(painter, diagram, frame, middle - apart, fret);
+            DrawInlay(painter, diagram, frame, middle + apart, fret);
         }
+    }
+
+    // One that a dot would half cover is left out: the number of the fret marks the place as well.
+    private static void DrawInlay(DotPainter painter, NeckDiagram diagram, NeckFrame frame, double stringNumber, int fret)
+    {
+        const double Radius = 0.95;
+        const double Grey = 0.3;
+        if (!diagram.Dots.Any(d => d.Position.Fret == fret && Math.Abs(d.Position.String - stringNumber) < 1)) painter.Spot(frame.At(stringNumber, fret), Radius, Grey);
     }
 
     private static void DrawNeck(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
@@ -82,7 +90,7 @@ public static class NeckDrawer
     {
         foreach (var barre in diagram.Barres)
         {
-            painter.Bar(frame.At(new FretPosition(barre.FirstString, barre.Fret)), frame.At(new FretPosition(barre.LastString, barre.Fret)), style.DotRadius * 1.3);
+            painter.Bar(frame.At(new FretPosition(barre.FirstString, barre.Fret)), frame.At(new FretPosition(barre.LastString, barre.Fret)), style.BarreThickness);
         }
     }
 
@@ -93,9 +101,6 @@ public static class NeckDrawer
             if (diagram.Path[i] != diagram.Path[i - 1]) painter.Line(frame.At(diagram.Path[i - 1]), frame.At(diagram.Path[i]), 0.35, 0.55, round: true);
         }
     }
-
-    private static bool OnBarre(NeckDiagram diagram, FretPosition position) => diagram.Barres.Any(b =>
-        b.Fret == position.Fret && position.String >= b.FirstString && position.String <= b.LastString);
 
     // Muted and open strings before the nut; fingers at the far end of the strings.
     private static void DrawSigns(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)

@@ -6,7 +6,9 @@ namespace SheetPress.Engraving;
 /// <param name="Piece">The piece.</param>
 /// <param name="Space">Width of the word space after it; 0 when the next piece joins on.</param>
 /// <param name="CanBreak">Whether a line may end after it.</param>
-internal readonly record struct LineItem(TextPiece Piece, double Space, bool CanBreak);
+/// <param name="Underline">The stretch of text it is underlined with; null for no underline.</param>
+/// <param name="IsRightToLeft">Whether its script runs from right to left.</param>
+internal readonly record struct LineItem(TextPiece Piece, double Space, bool CanBreak, Inline? Underline = null, bool IsRightToLeft = false);
 
 /// <summary>Cuts inlines into pieces that are never broken.</summary>
 internal static class LineItems
@@ -53,6 +55,11 @@ internal static class LineItems
             var end = at;
             while (end < text.Length && !IsSpace(text[end])) end++;
             AddWord(items, inline, at, end, font, style.Size, widest);
+            if (end < text.Length && KeepsNext(text.AsSpan()[at..end]))
+            {
+                items[^1] = items[^1] with { Space = space };
+                end++;
+            }
             at = end;
         }
     }
@@ -61,8 +68,10 @@ internal static class LineItems
     private static void AddWord(List<LineItem> items, TextInline inline, int start, int end, TextFont font, double size, double widest)
     {
         var (text, link) = (inline.Text, inline.Link);
-        var underlined = link is not null || inline.Emphasis.HasFlag(Emphasis.Underlined);
-        var spaced = end < text.Length;
+        var underline = link is not null || inline.Emphasis.HasFlag(Emphasis.Underlined) ? inline : null;
+        var rightToLeft = IsRightToLeft(text.AsSpan()[start..end]);
+        // Shaped with a word that runs to the left, the space would come to stand before it.
+        var spaced = end < text.Length && !rightToLeft;
         for (var at = start; at < end;)
         {
             var cut = NextBreak(text, start, at, end);
@@ -74,7 +83,7 @@ internal static class LineItems
                 cut = at + FittingLength(part, font, size, widest);
                 piece = TextSetter.Set(text[at..cut], font, size, link: link);
             }
-            items.Add(new(underlined ? Underlined(piece, size) : piece, 0, cut < end));
+            items.Add(new(piece, 0, cut < end, underline, rightToLeft));
             at = cut;
         }
     }
@@ -115,10 +124,13 @@ internal static class LineItems
         return fitting;
     }
 
-    private static TextPiece Underlined(TextPiece piece, double size)
+    // Hebrew, Arabic and its neighbours, by the blocks of the Unicode standard.
+    private static bool IsRightToLeft(ReadOnlySpan<char> word)
     {
-        var y = 0.14 * size;
-        var rule = new LineMark(new Point(0, y), new Point(piece.Width, y), 0.04 * size) { Role = MarkRole.BodyText };
-        return piece with { Marks = piece.Marks.Add(rule) };
+        foreach (var c in word) if (c is (>= '\u0590' and <= '\u08FF') or (>= '\uFB1D' and <= '\uFDFF') or (>= '\uFE70' and <= '\uFEFF')) return true;
+        return false;
     }
+
+    // "♩ = 92" is never parted.
+    private static bool KeepsNext(ReadOnlySpan<char> word) => word is "=" or "♩" or "♪" or "♩." or "♪.";
 }

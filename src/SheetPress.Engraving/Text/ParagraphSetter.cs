@@ -75,14 +75,14 @@ public static class ParagraphSetter
         var fits = new FitItem[items.Count];
         for (var i = 0; i < fits.Length; i++)
         {
-            var (piece, space, canBreak) = items[i];
-            fits[i] = new FitItem(piece.Width, space, justified ? space * SpaceStretch : 0, justified ? space * SpaceShrink : 0, canBreak ? 0 : double.PositiveInfinity);
+            var (size, space) = (items[i].Piece.Width, items[i].Space);
+            fits[i] = new FitItem(size, space, justified ? space * SpaceStretch : 0, justified ? space * SpaceShrink : 0, items[i].CanBreak ? 0 : double.PositiveInfinity);
         }
         var options = new FitOptions(width) { EndStretch = justified ? 0 : RaggedStretch * width, LastFill = LastLineFill };
-        foreach (var line in TotalFit.Break(fits, options)) lines.Add(Place(items, line, width, edge, line.End == fits.Length));
+        foreach (var line in TotalFit.Break(fits, options)) lines.Add(Place(items, line, style, width, edge, line.End == fits.Length));
     }
 
-    private static SetLine Place(List<LineItem> items, FitLine line, double width, ParagraphEdge edge, bool isLast)
+    private static SetLine Place(List<LineItem> items, FitLine line, TextStyle style, double width, ParagraphEdge edge, bool isLast)
     {
         var slack = width - line.Natural;
         var spread = 0.0;
@@ -91,18 +91,15 @@ public static class ParagraphSetter
             if (slack < 0 && line.Shrink > 0) spread = Math.Max(-1, slack / line.Shrink) * SpaceShrink;
             else if (slack > 0 && !isLast && line.Stretch > 0 && slack / line.Stretch <= WidestRatio) spread = slack / line.Stretch * SpaceStretch;
         }
-        var marks = ImmutableArray.CreateBuilder<Mark>();
+        var row = new LineRow(style.Size);
         var x = edge switch { ParagraphEdge.Centred => slack / 2, ParagraphEdge.RaggedLeft => slack, _ => 0 };
-        var (ascent, descent) = (0.0, 0.0);
         for (var i = line.Start; i < line.End; i++)
         {
-            var (piece, space, _) = items[i];
-            piece.PlaceAt(marks, x, 0);
-            ascent = Math.Max(ascent, piece.Ascent);
-            descent = Math.Max(descent, piece.Descent);
-            x += piece.Width;
-            if (i + 1 < line.End) x += space * (1 + spread);
+            var item = items[i];
+            var space = i + 1 < line.End ? item.Space * (1 + spread) : 0;
+            row.Add(item, x, space);
+            x += item.Piece.Width + space;
         }
-        return new SetLine(marks.DrainToImmutable(), x, ascent, descent);
+        return row.Finish(x);
     }
 }

@@ -7,6 +7,7 @@ public static class TextSetter
 {
     // White on each side of a sign, in em: the signs have no side bearings of their own.
     private const double SignBearing = 0.025;
+    private const double NoteBearing = 0.1;
 
     /// <summary>Sets a text.</summary>
     /// <param name="text">The text; line breaks are not allowed.</param>
@@ -56,7 +57,7 @@ public static class TextSetter
             var staffSpace = size / TextSign.StaffSpacesPerEm;
             x += SignBearing * size;
             marks.Add(new GlyphMark(glyph, new Point(x, 0), staffSpace) { Role = role, Ink = ink });
-            x += (glyph.Advance * staffSpace) + (SignBearing * size);
+            x += (glyph.Advance * staffSpace) + ((TextSign.IsNote(name) ? NoteBearing : SignBearing) * size);
         }
     }
 
