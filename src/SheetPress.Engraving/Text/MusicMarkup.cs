@@ -56,18 +56,6 @@ public static class MusicMarkup
 
     private static Inline? ReadHarmony(string word) =>
         word[0] is >= 'A' and <= 'G' && Chord.TryParse(word, out var chord) ? new ChordInline(chord)
-        : IsRoman(word) ? new RomanInline(word)
+        : RomanNumeral.TryParse(word, out _) ? new RomanInline(word)
         : null;
-
-    // A numeral I to VII in one case, after accidentals; what follows it is left to the setting of numerals.
-    private static bool IsRoman(string word)
-    {
-        var at = 0;
-        while (at < word.Length && word[at] is 'b' or '#' or '♭' or '♯') at++;
-        var start = at;
-        while (at < word.Length && word[at] is 'I' or 'V' or 'i' or 'v') at++;
-        if (word[start..at] is not ("I" or "II" or "III" or "IV" or "V" or "VI" or "VII" or "i" or "ii" or "iii" or "iv" or "v" or "vi" or "vii")) return false;
-        if (at == word.Length) return true;
-        return word[at] is 'm' or 'd' or 'a' or 's' or '+' or '°' or 'o' or 'ø' or 'Δ' or '/' or '(' or '-' || char.IsAsciiDigit(word[at]);
-    }
 }

@@ -35,7 +35,12 @@ public static class TotalFit
                 if (start > 0 && !items[start - 1].CanBreak) continue;
                 var line = sums.Line(items, start, end);
                 var overfull = line.Natural - line.Shrink > options.Size + Tolerance;
-                if (overfull && breakInside) break;
+                if (overfull && breakInside)
+                {
+                    // What is carried over may be all that is too much: a line that starts earlier can be without it.
+                    if (start == 0 || line.Natural - items[start - 1].Carry - line.Shrink > options.Size + Tolerance || items[start - 1].MustBreak) break;
+                    continue;
+                }
                 var total = cost[start] + Demerits(line, items[end - 1].Penalty, end == count, overfull, options);
                 if (total < cost[end])
                 {

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving.Tests;
+
+public class ParagraphSetterTests
+{
+    private const string Words = "Play the root of each chord on the first beat and let it ring until the next one arrives; then add the fifth, and listen for the place where the line wants to fall instead of rise.";
+
+    private static TextStyle Body => new PageStyle().Body;
+
+    [Theory]
+    [InlineData(40)]
+    [InlineData(60)]
+    [InlineData(83)]
+    [InlineData(170)]
+    public void No_line_is_wider_than_its_column(double width)
+    {
+        foreach (var edge in Enum.GetValues<ParagraphEdge>())
+        {
+            var lines = Set(Words, width, edge);
+            lines.ShouldNotBeEmpty();
+            foreach (var line in lines) Ink(line).Right.ShouldBeLessThanOrEqualTo(width + 0.05);
+        }
+    }
+
+    [Fact]
+    public void Justified_lines_but_the_last_end_level_where_words_allow_it()
+    {
+        var lines = Set(Words, 83, ParagraphEdge.Justified);
+        lines.Length.ShouldBeGreaterThan(2);
+        foreach (var line in lines[..^1]) line.Width.ShouldBe(83, 0.01);
+        lines[^1].Width.ShouldBeLessThan(83);
+    }
+
+    [Fact]
+    public void A_justified_line_is_left_ragged_rather_than_torn_apart()
+    {
+        // Two words that fill half of the line: their space would have to grow many times over.
+        var lines = Set("unreasonably extraordinarily-long_unbreakable_word_that_fills_a_line", 50, ParagraphEdge.Justified);
+        lines.Length.ShouldBeGreaterThan(1);
+        lines[0].Width.ShouldBeLessThan(50);
+    }
+
+    [Fact]
+    public void Every_word_is_set_once_and_in_order()
+    {
+        var text = string.Concat(Set(Words, 55, ParagraphEdge.Ragged).SelectMany(l => l.Marks.OfType<TextMark>()).Select(m => m.Run.Text));
+        text.ShouldBe(Words);
+    }
+
+    [Fact]
+    public void A_word_wider_than_the_column_is_cut()
+    {
+        var lines = Set(new string('m', 60), 30, ParagraphEdge.Ragged);
+        lines.Length.ShouldBeGreaterThan(2);
+        foreach (var line in lines) line.Width.ShouldBeLessThanOrEqualTo(30.01);
+    }
+
+    [Fact]
+    public void A_tempo_is_never_parted_from_its_note()
+    {
+        for (var width = 12.0; width < 40; width += 1)
+        {
+            foreach (var line in Set("at a tempo of ♩ = 92 or so", width, ParagraphEdge.Ragged))
+            {
+                var hasNote = line.Marks.OfType<GlyphMark>().Any();
+                var hasNumber = line.Marks.OfType<TextMark>().Any(m => m.Run.Text.Contains("92", StringComparison.Ordinal));
+                hasNote.ShouldBe(hasNumber);
+            }
+        }
+    }
+
+    [Fact]
+    public void Words_that_run_to_the_left_stand_in_their_own_order()
+    {
+        // Unicode Bidirectional Algorithm (UAX 9): a run of right-to-left words is laid out from right to left.
+        var line = Set("one שלום עולם two", 200, ParagraphEdge.Ragged).ShouldHaveSingleItem();
+        var x = line.Marks.OfType<TextMark>().ToDictionary(m => m.Run.Text.Trim(), m => m.Position.X);
+        x["one"].ShouldBeLessThan(x["עולם"]);
+        x["עולם"].ShouldBeLessThan(x["שלום"]);
+        x["שלום"].ShouldBeLessThan(x["two"]);
+    }
+
+    [Fact]
+    public void An_underline_runs_on_between_the_words_of_a_link()
+    {
+        var link = new TextInline("two words") { Link = "https://example.org" };
+        var line = ParagraphSetter.Set([new TextInline("see "), link, new TextInline(" here")], Body, 200).ShouldHaveSingleItem();
+        line.Marks.OfType<LineMark>().ShouldHaveSingleItem();
+        line.Marks.OfType<TextMark>().Count(m => m.Link is not null).ShouldBe(2);
+    }
+
+    [Fact]
+    public void Least_width_is_that_of_the_widest_word_and_natural_width_that_of_the_line()
+    {
+        ImmutableArray<Inline> text = [new TextInline("a remarkable line")];
+        ParagraphSetter.LeastWidth(text, Body).ShouldBe(TextSetter.Measure("remarkable", Body.Upright, Body.Size), 1e-6);
+        ParagraphSetter.Set(text, Body, ParagraphSetter.NaturalWidth(text, Body)).Length.ShouldBe(1);
+        ParagraphSetter.Set(text, Body, ParagraphSetter.NaturalWidth(text, Body) - 0.1).Length.ShouldBe(2);
+    }
+
+    private static ImmutableArray<SetLine> Set(string text, double width, ParagraphEdge edge) => ParagraphSetter.Set([new TextInline(text)], Body, width, edge);
+
+    private static Box Ink(SetLine line) => new Drawing(line.Marks).Bounds;
+}
