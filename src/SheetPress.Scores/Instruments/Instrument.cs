@@ -3,17 +3,6 @@ using SheetPress.Theory;
 
 namespace SheetPress.Scores;
 
-/// <summary>The clefs in use.</summary>
-public enum Clef
-{
-    /// <summary>F clef on the fourth line.</summary>
-    Bass,
-    /// <summary>G clef on the second line.</summary>
-    Treble,
-    /// <summary>G clef with a small 8 below: it sounds an octave lower than a plain G clef reads.</summary>
-    Treble8,
-}
-
 /// <summary>A fretted instrument: its strings, neck and how it is written.</summary>
 public sealed record Instrument
 {
@@ -41,7 +30,7 @@ public sealed record Instrument
     /// <summary>The clef of the staff.</summary>
     public required Clef Clef { get; init; }
 
-    /// <summary>Octaves from written to sounding pitch: -1 for bass and guitar, 0 for mandolin and ukulele.</summary>
+    /// <summary>Octaves from written to sounding pitch: -1 for bass, guitar and tenor banjo, 0 for mandolin and ukulele.</summary>
     public int OctaveShift { get; init; }
 
     /// <summary>General MIDI program counted from 1 (34 fingered electric bass, 25 nylon guitar).</summary>
@@ -56,10 +45,44 @@ public sealed record Instrument
     /// <summary>Highest fret that can be played above the capo.</summary>
     public int PlayableFrets => FretCount - Capo;
 
-    /// <summary>Sounding pitch of a string stopped at a fret above the capo, spelled like the open string moved by flats or sharps; use its MIDI number.</summary>
+    /// <summary>MIDI number that a string sounds when it is stopped at a fret above the capo.</summary>
     /// <param name="stringNumber">1 (nearest the floor) to <see cref="StringCount"/>.</param>
     /// <param name="fret">0 to <see cref="PlayableFrets"/>.</param>
     public int MidiNumberAt(int stringNumber, int fret) => OpenStrings[stringNumber - 1].MidiNumber + Capo + fret;
+
+    /// <summary>Lowest MIDI number on the neck, the capo in place.</summary>
+    public int LowestMidiNumber
+    {
+        get
+        {
+            var lowest = int.MaxValue;
+            foreach (var pitch in OpenStrings) lowest = Math.Min(lowest, pitch.MidiNumber);
+            return lowest + Capo;
+        }
+    }
+
+    /// <summary>Highest MIDI number on the neck.</summary>
+    public int HighestMidiNumber
+    {
+        get
+        {
+            var highest = int.MinValue;
+            foreach (var pitch in OpenStrings) highest = Math.Max(highest, pitch.MidiNumber);
+            return highest + FretCount;
+        }
+    }
+
+    /// <summary>Every place on the neck that sounds a MIDI number, from string 1 on; empty when it lies off the neck.</summary>
+    public ImmutableArray<FretPosition> PositionsOf(int midiNumber)
+    {
+        var places = ImmutableArray.CreateBuilder<FretPosition>(StringCount);
+        for (var s = 1; s <= StringCount; s++)
+        {
+            var fret = midiNumber - MidiNumberAt(s, 0);
+            if (fret >= 0 && fret <= PlayableFrets) places.Add(new FretPosition(s, fret));
+        }
+        return places.ToImmutable();
+    }
 
     /// <summary>Distance in millimetres from the nut to a fret counted from the nut, in equal temperament: L * (1 - 2^(-n/12)).</summary>
     public double FretDistance(int fret) => ScaleLength * (1 - Math.Pow(2, -fret / 12.0));
@@ -67,23 +90,3 @@ public sealed record Instrument
     /// <summary>Where a written pitch stands for a sounding one.</summary>
     public Pitch ToWritten(Pitch sounding) => new(sounding.Name, sounding.Octave - OctaveShift);
 }
-
-/// <summary>Families of fretted instruments.</summary>
-public enum InstrumentFamily
-{
-    /// <summary>Bass guitar.</summary>
-    Bass,
-    /// <summary>Guitar.</summary>
-    Guitar,
-    /// <summary>Ukulele.</summary>
-    Ukulele,
-    /// <summary>Mandolin.</summary>
-    Mandolin,
-    /// <summary>Tenor banjo.</summary>
-    Banjo,
-}
-
-/// <summary>A place on the neck.</summary>
-/// <param name="String">String number, 1 is nearest the floor (highest).</param>
-/// <param name="Fret">Fret above the capo, 0 for open.</param>
-public readonly record struct FretPosition(int String, int Fret);

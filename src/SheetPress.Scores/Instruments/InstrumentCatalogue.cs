@@ -3,7 +3,12 @@ using SheetPress.Theory;
 
 namespace SheetPress.Scores;
 
-/// <summary>The catalogue of instruments.</summary>
+/// <summary>
+/// The catalogue of instruments: usual tunings, necks and octaves of writing, common practice. Bass, guitar and tenor banjo (tuned
+/// in fifths from C3) are written an octave above their sound in a plain clef, so that the staff holds their range; mandolin and
+/// ukulele are written as they sound. The ukulele's fourth string is tuned above the third (re-entrant). General MIDI has no
+/// ukulele and no mandolin: the nylon and the steel guitar stand in.
+/// </summary>
 public static class InstrumentCatalogue
 {
     /// <summary>Every instrument, in the order listings show them.</summary>

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace SheetPress.Scores;
+
+/// <summary>Makes a player's own instrument from one of the catalogue and says what is wrong with it.</summary>
+public static class InstrumentFactory
+{
+    /// <summary>Fewest strings of an instrument.</summary>
+    public const int FewestStrings = 3;
+    /// <summary>Most strings of an instrument.</summary>
+    public const int MostStrings = 12;
+    /// <summary>Fewest frets of a neck.</summary>
+    public const int FewestFrets = 12;
+    /// <summary>Most frets of a neck.</summary>
+    public const int MostFrets = 36;
+    /// <summary>Highest fret of a capo; five frets have to be left above it.</summary>
+    public const int HighestCapo = 12;
+    /// <summary>Shortest scale in millimetres.</summary>
+    public const double ShortestScale = 250;
+    /// <summary>Longest scale in millimetres.</summary>
+    public const double LongestScale = 1200;
+
+    private const int LowestOpenString = 12;
+    private const int HighestOpenString = 96;
+
+    /// <summary>Applies the changes. The instrument is null when there are problems; all of them are listed.</summary>
+    public static (Instrument? Instrument, ImmutableArray<InstrumentProblem> Problems) Create(Instrument model, InstrumentChanges changes)
+    {
+        // Players name strings from the top of the neck down to the first; the model counts from the first.
+        var strings = changes.Tuning is { IsDefault: false } tuning ? [.. tuning.Reverse()] : model.OpenStrings;
+        var made = model with
+        {
+            OpenStrings = strings,
+            Name = changes.Name ?? NameOf(model, strings.Length),
+            FretCount = changes.Frets ?? model.FretCount,
+            Capo = changes.Capo ?? model.Capo,
+            ScaleLength = changes.ScaleLength ?? model.ScaleLength,
+            LeftHanded = changes.LeftHanded ?? model.LeftHanded,
+        };
+        var problems = Validate(made);
+        return (problems.IsEmpty ? made : null, problems);
+    }
+
+    /// <summary>Lists what is wrong with an instrument; empty when nothing is.</summary>
+    public static ImmutableArray<InstrumentProblem> Validate(Instrument instrument)
+    {
+        var problems = ImmutableArray.CreateBuilder<InstrumentProblem>();
+        void Add(InstrumentPart part, FormattableString message) => problems.Add(new InstrumentProblem(part, message.ToString(CultureInfo.InvariantCulture)));
+
+        if (string.IsNullOrWhiteSpace(instrument.Id) || string.IsNullOrWhiteSpace(instrument.Name)) Add(InstrumentPart.Name, $"An instrument needs a name.");
+        var neckIsPossible = instrument.FretCount is >= FewestFrets and <= MostFrets;
+        var stringsArePossible = CheckStrings(instrument, Add);
+        if (!neckIsPossible) Add(InstrumentPart.Frets, $"A neck of {instrument.FretCount} frets is not possible here: {FewestFrets} to {MostFrets} are.");
+        if (instrument.Capo is < 0 or > HighestCapo) Add(InstrumentPart.Capo, $"A capo at fret {instrument.Capo} is not possible: write 1 to {HighestCapo}, or 0 for none.");
+        else if (neckIsPossible && instrument.PlayableFrets < 5) Add(InstrumentPart.Capo, $"A capo at fret {instrument.Capo} leaves fewer than five of the {instrument.FretCount} frets to play on: write a lower fret.");
+        if (neckIsPossible && stringsArePossible && instrument.HighestMidiNumber > 127) Add(InstrumentPart.Tuning, $"The highest fret of this neck would sound above the range of MIDI: tune it lower or give it fewer frets.");
+        if (!(instrument.ScaleLength is >= ShortestScale and <= LongestScale))
+        {
+            var hint = instrument.ScaleLength is >= 10 and <= 47 ? $" {instrument.ScaleLength:0.##} inches are {instrument.ScaleLength * 25.4:0.#} mm." : "";
+            Add(InstrumentPart.ScaleLength, $"A scale length is given in millimetres, {ShortestScale:0} to {LongestScale:0}; {instrument.ScaleLength:0.##} is outside.{hint}");
+        }
+        return problems.ToImmutable();
+    }
+
+    private static bool CheckStrings(Instrument instrument, Action<InstrumentPart, FormattableString> add)
+    {
+        var strings = instrument.OpenStrings;
+        if (strings.IsDefault || strings.Length is < FewestStrings or > MostStrings)
+        {
+            add(InstrumentPart.Tuning, $"A tuning names {FewestStrings} to {MostStrings} strings; this one has {(strings.IsDefault ? 0 : strings.Length)}.");
+            return false;
+        }
+        var inReach = true;
+        foreach (var pitch in strings)
+        {
+            if (pitch.MidiNumber is >= LowestOpenString and <= HighestOpenString) continue;
+            inReach = false;
+            add(InstrumentPart.Tuning, $"An open string at {pitch} is out of reach: C0 to C7 are possible, and the low string of a bass is E1.");
+        }
+        var rising = true;
+        for (var i = 1; i < strings.Length; i++) rising &= strings[i].MidiNumber > strings[i - 1].MidiNumber;
+        if (rising) add(InstrumentPart.Tuning, $"A tuning starts with the string nearest the ceiling, the lowest: write {string.Join(' ', strings)}.");
+        return inReach;
+    }
+
+    private static string NameOf(Instrument model, int strings)
+    {
+        if (strings == model.StringCount) return model.Name;
+        var kind = model.Family switch
+        {
+            InstrumentFamily.Bass => "bass",
+            InstrumentFamily.Guitar => "guitar",
+            InstrumentFamily.Ukulele => "ukulele",
+            InstrumentFamily.Mandolin => "mandolin",
+            _ => "banjo",
+        };
+        return string.Create(CultureInfo.InvariantCulture, $"{strings}-string {kind}");
+    }
+}

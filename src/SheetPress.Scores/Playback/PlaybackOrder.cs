@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Scores;
+
+/// <summary>
+/// The order in which measures are played: repeats, endings, D.C., D.S., coda and fine followed. Common practice: a jump is taken
+/// once, at the end of its measure and after the repeats before it; after it repeats are not taken and the last ending is played,
+/// until the coda, where repeats count again; "Fine" and "To Coda" count only after a jump, at the end of their measure.
+/// </summary>
+public static class PlaybackOrder
+{
+    /// <summary>Most measures that are unrolled; an order that would be longer stops there.</summary>
+    public const int MostMeasures = 20_000;
+
+    /// <summary>Indexes of the measures of a score in the order they sound; every index is valid.</summary>
+    public static ImmutableArray<int> Of(Score score) => new Walk(score.Measures).Run();
+
+    private sealed class Walk(ImmutableArray<Measure> measures)
+    {
+        private readonly ImmutableArray<int>.Builder _order = ImmutableArray.CreateBuilder<int>();
+        private readonly HashSet<int> _jumped = [];
+        private int _repeatStart;
+        private int _pass = 1;
+        private bool _afterJump;
+        private bool _mayEnd;
+        private bool _mayGoToCoda;
+
+        public ImmutableArray<int> Run()
+        {
+            for (var i = 0; i < measures.Length && _order.Count < MostMeasures;)
+            {
+                var measure = measures[i];
+                if (measure.RepeatStart && i != _repeatStart) BeginSection(i);
+                if (!measure.EndingStart.IsEmpty && !IsPlayed(i))
+                {
+                    i = EndOfEnding(i) + 1;
+                    if (!IsEndingStart(i)) BeginSection(i);
+                    continue;
+                }
+                _order.Add(i);
+                i = NextAfter(i);
+            }
+            return _order.ToImmutable();
+        }
+
+        private void BeginSection(int index)
+        {
+            _repeatStart = index;
+            _pass = 1;
+        }
+
+        private int NextAfter(int index)
+        {
+            var measure = measures[index];
+            if (_afterJump)
+            {
+                if (_mayEnd && Has(measure, DirectionKind.Fine)) return measures.Length;
+                if (_mayGoToCoda && Has(measure, DirectionKind.ToCoda) && IndexOf(DirectionKind.Coda) is { } coda)
+                {
+                    _afterJump = false;
+                    BeginSection(coda);
+                    return coda;
+                }
+            }
+            else if (measure.RepeatEndTimes > 0)
+            {
+                if (_pass < Math.Max(measure.RepeatEndTimes, HighestEnding(index)))
+                {
+                    _pass++;
+                    return _repeatStart;
+                }
+                BeginSection(index + 1);
+            }
+            else if (IsEndOfLastEnding(index))
+            {
+                BeginSection(index + 1);
+            }
+            return JumpFrom(measure, index) ?? index + 1;
+        }
+
+        private int? JumpFrom(Measure measure, int index)
+        {
+            foreach (var direction in measure.Directions)
+            {
+                int? target = direction.Kind switch
+                {
+                    DirectionKind.DaCapo => 0,
+                    DirectionKind.DalSegno => IndexOf(DirectionKind.Segno),
+                    _ => null,
+                };
+                if (target is not { } to || !_jumped.Add(index)) continue;
+                var saysFine = direction.Text.Contains("fine", StringComparison.OrdinalIgnoreCase);
+                var saysCoda = direction.Text.Contains("coda", StringComparison.OrdinalIgnoreCase);
+                _afterJump = true;
+                _mayEnd = saysFine || !saysCoda;
+                _mayGoToCoda = saysCoda || !saysFine;
+                return to;
+            }
+            return null;
+        }
+
+        private bool IsPlayed(int index)
+        {
+            var numbers = measures[index].EndingStart;
+            return _afterJump ? numbers.Contains(HighestEnding(index)) : numbers.Contains(_pass);
+        }
+
+        private bool IsEndingStart(int index) => index < measures.Length && !measures[index].EndingStart.IsEmpty;
+
+        private bool IsEndOfLastEnding(int index)
+        {
+            var start = index;
+            while (start >= 0 && measures[start].EndingStart.IsEmpty) start--;
+            return start >= 0 && EndOfEnding(start) == index && !IsEndingStart(index + 1);
+        }
+
+        // The last measure under the bracket: where it stops, or before the next one starts.
+        private int EndOfEnding(int start)
+        {
+            for (var i = start; i < measures.Length; i++)
+            {
+                if (measures[i].EndingStop) return i;
+                if (IsEndingStart(i + 1)) return i;
+            }
+            return measures.Length - 1;
+        }
+
+        // The highest number among the endings that stand side by side around a measure; 0 outside endings.
+        private int HighestEnding(int index)
+        {
+            var start = index;
+            while (start >= 0 && measures[start].EndingStart.IsEmpty) start--;
+            if (start < 0 || EndOfEnding(start) < index) return 0;
+            while (PrecedingEnding(start) is { } before) start = before;
+            var highest = 0;
+            while (IsEndingStart(start))
+            {
+                foreach (var number in measures[start].EndingStart) highest = Math.Max(highest, number);
+                start = EndOfEnding(start) + 1;
+            }
+            return highest;
+        }
+
+        private int? PrecedingEnding(int start)
+        {
+            for (var i = start - 1; i >= 0; i--)
+            {
+                if (!measures[i].EndingStart.IsEmpty) return EndOfEnding(i) == start - 1 ? i : null;
+            }
+            return null;
+        }
+
+        private int? IndexOf(DirectionKind kind)
+        {
+            for (var i = 0; i < measures.Length; i++) if (Has(measures[i], kind)) return i;
+            return null;
+        }
+
+        private static bool Has(Measure measure, DirectionKind kind)
+        {
+            foreach (var direction in measure.Directions) if (direction.Kind == kind) return true;
+            return false;
+        }
+    }
+}
