@@ -2,9 +2,17 @@ using System.Collections.Immutable;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Sets a flow in two columns of equal height.</summary>
+/// <summary>Sets a flow in one box, as one column or as two of equal height.</summary>
 internal static class ColumnBalancer
 {
+    /// <summary>Makes one box of a column, its white at natural height.</summary>
+    internal static FlowBox Stack(ImmutableArray<FlowBox> flow)
+    {
+        var drawings = ImmutableArray.CreateBuilder<PlacedDrawing>();
+        Place(drawings, flow.AsSpan(), 0, 0);
+        return new FlowBox(Height(flow, 0, flow.Length), drawings.DrainToImmutable());
+    }
+
     /// <summary>Makes one box of two columns as level as the allowed breaks let them be.</summary>
     /// <param name="flow">The flow, set to the width of a column.</param>
     /// <param name="offset">Distance of the left edges of the columns.</param>

@@ -13,9 +13,10 @@ internal static class ExerciseSetter
 
     /// <summary>Sets an exercise.</summary>
     /// <param name="exercise">The exercise.</param>
+    /// <param name="systems">Its music.</param>
     /// <param name="style">How pages look.</param>
     /// <param name="room">Height of a page, less what has to stand on it with the exercise: when it fits, it is not split.</param>
-    internal static ImmutableArray<FlowBox> Make(ExerciseContent exercise, PageStyle style, double room)
+    internal static ImmutableArray<FlowBox> Make(ExerciseContent exercise, ImmutableArray<EngravedSystem> systems, PageStyle style, double room)
     {
         var flow = new FlowBuilder();
         flow.Add(default, Heading(exercise, style));
@@ -30,7 +31,7 @@ internal static class ExerciseSetter
             flow.AddKept(after, row);
             after = row.After;
         }
-        AddSystems(flow, exercise, style, after);
+        AddSystems(flow, systems, style, after);
         var height = 0.0;
         foreach (var box in flow.Boxes) height += box.Height + box.After.Natural;
         return [.. flow.Boxes.Select((b, i) => height <= room && i + 1 < flow.Boxes.Count ? b with { BreakPenalty = FlowBox.Never } : b)];
@@ -56,13 +57,12 @@ internal static class ExerciseSetter
             y += LineBox.Height(line, look);
         }
         var name = exercise.Number.Length > 0 ? $"{exercise.Number}  {exercise.Score.Title}" : exercise.Score.Title;
-        return FlowBox.Of(new Drawing(marks.DrainToImmutable()), y) with { Bookmark = name, BookmarkLevel = 1, HeadMark = name };
+        return FlowBox.Of(new Drawing(marks.DrainToImmutable()), y) with { Bookmarks = [new FlowBookmark(name, 1)], HeadMark = name };
     }
 
-    private static void AddSystems(FlowBuilder flow, ExerciseContent exercise, PageStyle style, FlowSpace before)
+    private static void AddSystems(FlowBuilder flow, ImmutableArray<EngravedSystem> systems, PageStyle style, FlowSpace before)
     {
         var scale = style.StaffSpace;
-        var systems = ScoreEngraver.Engrave(exercise.Score, style.TextWidth / scale, new EngravingOptions { StaffSpace = scale }).Systems;
         for (var i = 0; i < systems.Length; i++)
         {
             var system = systems[i];

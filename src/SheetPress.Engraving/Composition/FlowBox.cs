@@ -19,6 +19,11 @@ public readonly record struct PlacedDrawing(Drawing Drawing, double Scale, doubl
 /// <param name="Shrink">How far it can shrink to save a page.</param>
 public readonly record struct FlowSpace(double Natural, double Stretch = 0, double Shrink = 0);
 
+/// <summary>A bookmark of something in the flow.</summary>
+/// <param name="Title">Its text.</param>
+/// <param name="Level">Its level, 0 the outermost.</param>
+public readonly record struct FlowBookmark(string Title, int Level);
+
 /// <summary>One thing in the flow of a page from top to bottom, never cut.</summary>
 /// <param name="Height">Height in millimetres.</param>
 /// <param name="Drawings">What is in it.</param>
@@ -39,11 +44,8 @@ public sealed record FlowBox(double Height, ImmutableArray<PlacedDrawing> Drawin
     /// <summary>A box that is drawn again at the top of the next page when a page breaks after this one, such as a table header; null for none.</summary>
     public FlowBox? Repeated { get; init; }
 
-    /// <summary>Text of a bookmark that points at it; null for none.</summary>
-    public string? Bookmark { get; init; }
-
-    /// <summary>Level of the bookmark, 0 the outermost.</summary>
-    public int BookmarkLevel { get; init; }
+    /// <summary>Bookmarks that point at it.</summary>
+    public ImmutableArray<FlowBookmark> Bookmarks { get; init; } = [];
 
     /// <summary>Text for the running head of a page whose first exercise this is; null for none.</summary>
     public string? HeadMark { get; init; }

@@ -9,10 +9,17 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     // Text higher than this share of a page is set in one column that runs over pages, not in two level ones.
     private const double TallestColumns = 0.4;
     private const double ReadingMeasure = 36;
+    private const int FewestLinesForColumns = 8;
+    // Two texts stand side by side while the longer is at most so many times the shorter.
+    private const double MostUneven = 1.8;
 
     private readonly FlowBuilder _flow = new();
 
     private FlowSpace SectionSpace => new(style.SectionGap, 0.8 * style.SectionGap, 0.25 * style.SectionGap);
+
+    private static FlowSpace TextSpace => new(0.6);
+
+    private double ColumnWidth => (style.TextWidth - style.ColumnGap) / 2;
 
     private double PageHeight => style.Paper.Height - style.TopMargin - style.HeadHeight - style.BottomMargin - style.FootHeight;
 
@@ -39,37 +46,60 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         }
     }
 
-    // Theory and the teacher's words share two columns when they are short, so that lines are of a length to read.
+    // Theory and the teacher's words stand side by side when they are short and of like length, each under its heading; else one
+    // after the other.
     private void AddProse()
     {
         var theory = content.TheoryNotes.SelectMany(n => MarkdownReader.Read(n)).ToImmutableArray();
         var own = MarkdownReader.Read(content.TeacherNotes);
-        if (theory.IsEmpty && own.IsEmpty) return;
-        var prose = new ProseSetter(style);
-        var column = (style.TextWidth - style.ColumnGap) / 2;
-        if (prose.Fits(theory, column) && prose.Fits(own, column))
+        if (!theory.IsEmpty && !own.IsEmpty && SideBySide(theory, own) is { } box)
         {
-            var box = ColumnBalancer.Balance(ProseIn(column), column + style.ColumnGap);
-            if (box.Height <= TallestColumns * PageHeight)
+            _flow.Add(SectionSpace, box);
+            return;
+        }
+        AddSection(content.Labels.Theory, theory);
+        AddSection(content.Labels.TeacherNotes, own);
+    }
+
+    private FlowBox? SideBySide(ImmutableArray<TextBlock> left, ImmutableArray<TextBlock> right)
+    {
+        var prose = new ProseSetter(style);
+        if (!prose.Fits(left, ColumnWidth) || !prose.Fits(right, ColumnWidth)) return null;
+        var (first, second) = (Column(content.Labels.Theory, left), Column(content.Labels.TeacherNotes, right));
+        var (shorter, longer) = (Math.Min(first.Height, second.Height), Math.Max(first.Height, second.Height));
+        if (longer > TallestColumns * PageHeight || longer > MostUneven * shorter) return null;
+        return new FlowBox(longer, [.. first.Drawings, .. second.Indent(ColumnWidth + style.ColumnGap).Drawings])
+        {
+            Bookmarks = [new(content.Labels.Theory, 0), new(content.Labels.TeacherNotes, 0)],
+        };
+
+        FlowBox Column(string title, ImmutableArray<TextBlock> blocks)
+        {
+            var flow = new FlowBuilder();
+            flow.Add(default, Heading(title));
+            flow.AddKept(TextSpace, prose.Set(blocks, ColumnWidth).AsSpan());
+            return ColumnBalancer.Stack([.. flow.Boxes]);
+        }
+    }
+
+    // A section of text: in two level columns, so that lines are of a length to read, unless it is too short or too long for them.
+    private void AddSection(string title, ImmutableArray<TextBlock> blocks)
+    {
+        if (blocks.IsEmpty) return;
+        var prose = new ProseSetter(style);
+        AddHeading(title);
+        if (prose.Fits(blocks, ColumnWidth))
+        {
+            var lines = prose.Set(blocks, ColumnWidth);
+            var box = ColumnBalancer.Balance(lines, ColumnWidth + style.ColumnGap);
+            if (box.Height <= TallestColumns * PageHeight && lines.Length >= FewestLinesForColumns)
             {
-                _flow.Add(SectionSpace, box with { Bookmark = theory.IsEmpty ? content.Labels.TeacherNotes : content.Labels.Theory });
+                _flow.AddKept(TextSpace, box);
                 return;
             }
         }
         var measure = Math.Min(style.TextWidth, ReadingMeasure * style.Body.Size);
-        _flow.Add(SectionSpace, ProseIn(prose.Fits(theory, measure) && prose.Fits(own, measure) ? measure : style.TextWidth).AsSpan());
-
-        ImmutableArray<FlowBox> ProseIn(double width)
-        {
-            var flow = new FlowBuilder();
-            foreach (var (title, blocks) in (ReadOnlySpan<(string, ImmutableArray<TextBlock>)>)[(content.Labels.Theory, theory), (content.Labels.TeacherNotes, own)])
-            {
-                if (blocks.IsEmpty) continue;
-                flow.Add(SectionSpace, Heading(title));
-                flow.AddKept(new FlowSpace(0.6), prose.Set(blocks, width).AsSpan());
-            }
-            return [.. flow.Boxes];
-        }
+        _flow.AddKept(TextSpace, prose.Set(blocks, prose.Fits(blocks, measure) ? measure : style.TextWidth).AsSpan());
     }
 
     private void AddDiagrams()
@@ -93,7 +123,8 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             var heading = Heading(content.Labels.Exercises);
             var withHeading = i == 0 && content.Labels.Exercises.Length > 0;
             var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0);
-            var boxes = ExerciseSetter.Make(content.Exercises[i], style, room);
+            var systems = ScoreEngraver.Engrave(content.Exercises[i].Score, style.TextWidth / style.StaffSpace, new EngravingOptions { StaffSpace = style.StaffSpace }).Systems;
+            var boxes = ExerciseSetter.Make(content.Exercises[i], systems, style, room);
             if (withHeading)
             {
                 _flow.Add(SectionSpace, heading);
@@ -130,6 +161,6 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         var look = style.Heading;
         var piece = TextSetter.Set(text, look.Upright, look.Size);
         var drawing = new PlacedDrawing(new Drawing(piece.Marks), 1, 0, LineBox.Baseline(new SetLine([], 0, 0, 0), look));
-        return new FlowBox(look.Leading, [drawing]) { BreakPenalty = FlowBox.Never, Bookmark = text };
+        return new FlowBox(look.Leading, [drawing]) { BreakPenalty = FlowBox.Never, Bookmarks = [new FlowBookmark(text, 0)] };
     }
 }

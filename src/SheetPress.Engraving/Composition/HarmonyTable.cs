@@ -62,20 +62,21 @@ internal static class HarmonyTable
         return new TableCell([part]);
     }
 
+    // Name and notes in one line where there is room for both; the notes are never parted from each other.
     private static TableCell ScaleCell(HarmonyRow row, TextStyle small)
     {
-        var parts = ImmutableArray.CreateBuilder<CellPart>(3);
-        if (row.ScaleName.Length > 0) parts.Add(new TextPart([new TextInline(row.ScaleName) { Emphasis = Emphasis.Strong }], small));
-        if (!row.ScaleNotes.IsEmpty)
+        const string NoBreak = "\u00A0\u00A0";
+        var parts = ImmutableArray.CreateBuilder<CellPart>(2);
+        var scale = ImmutableArray.CreateBuilder<Inline>();
+        if (row.ScaleName.Length > 0) scale.Add(new TextInline(row.ScaleName) { Emphasis = Emphasis.Strong });
+        if (scale.Count > 0 && !row.ScaleNotes.IsEmpty) scale.Add(new TextInline("\u00A0 "));
+        for (var i = 0; i < row.ScaleNotes.Length; i++)
         {
-            var notes = ImmutableArray.CreateBuilder<Inline>(row.ScaleNotes.Length * 2);
-            foreach (var note in row.ScaleNotes)
-            {
-                if (notes.Count > 0) notes.Add(new TextInline(" "));
-                notes.Add(new TextInline(note.Note) { Emphasis = note.IsChanged ? Emphasis.Strong | Emphasis.Underlined : Emphasis.None });
-            }
-            parts.Add(new TextPart(notes.DrainToImmutable(), small));
+            if (i > 0) scale.Add(new TextInline(NoBreak));
+            var note = row.ScaleNotes[i];
+            scale.Add(new TextInline(note.Note) { Emphasis = note.IsChanged ? Emphasis.Strong | Emphasis.Underlined : Emphasis.None });
         }
+        if (scale.Count > 0) parts.Add(new TextPart(scale.DrainToImmutable(), small));
         if (row.Reason.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Reason, Emphasis.Italic), small));
         return new TableCell(parts.DrainToImmutable());
     }

@@ -30,7 +30,7 @@ public static class SheetComposer
             for (var b = pages[i].Start; b < pages[i].End; b++)
             {
                 var box = flow[b];
-                if (box.Bookmark is { } title) bookmarks.Add(new Bookmark(title, i, y, box.BookmarkLevel));
+                foreach (var (title, level) in box.Bookmarks) bookmarks.Add(new Bookmark(title, i, y, level));
                 if (box.HeadMark is { } mark)
                 {
                     if (head == running) head = mark;
