@@ -1,5 +1,0 @@
-namespace SheetPress.Publishing.Tests;
-
-public class SmokeTests
-{
-}
