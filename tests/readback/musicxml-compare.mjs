@@ -35,7 +35,7 @@ const ADDED = { 2: 2, 3: 4, 4: 5, 5: 7, 6: 9, 7: 10, 9: 14, 11: 17, 13: 21 };
 const STEPS = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
 
 // Half steps that a natural harmonic sounds above its open string, by the fret touched: the partials of a string.
-const HARMONICS = { 12: 12, 7: 19, 19: 19, 5: 24, 24: 24, 9: 28, 4: 28 };
+const HARMONICS = { 12: 12, 7: 19, 19: 19, 5: 24, 24: 24, 9: 28, 4: 28, 16: 28 };
 
 export function midi({ step, alter, octave }) {
   return 12 * (octave + 1) + STEPS[step] + alter;

@@ -81,7 +81,6 @@ internal sealed class NoteWriter(XmlOutput xml, ExercisePlan plan, Divisions div
         WriteVoice(role, place.Voice);
         WriteValue(e, voice, place.Event, AccidentalSign.None, null, role);
         WriteStaff(role);
-        if (role.Leads) WriteBeams(e);
         notations.WriteForRest(voice, e, place.Event, role);
         if (role.Leads) WriteLyrics(e);
         xml.Close();

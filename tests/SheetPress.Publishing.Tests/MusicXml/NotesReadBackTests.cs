@@ -8,7 +8,7 @@ namespace SheetPress.Publishing.Tests.MusicXml;
 public class NotesReadBackTests
 {
     // Half steps that a natural harmonic sounds above the open string, by fret touched: the partials of a string (physics of a string).
-    private static readonly Dictionary<int, int> Harmonics = new() { [12] = 12, [7] = 19, [19] = 19, [5] = 24, [24] = 24, [9] = 28, [4] = 28 };
+    private static readonly Dictionary<int, int> Harmonics = new() { [12] = 12, [7] = 19, [19] = 19, [5] = 24, [24] = 24, [9] = 28, [4] = 28, [16] = 28 };
 
     public static TheoryData<string> Samples => SchemaTests.Samples;
 

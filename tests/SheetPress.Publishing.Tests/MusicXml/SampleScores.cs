@@ -144,7 +144,7 @@ internal static class SampleScores
         """);
 
     private static Score Bends() => Build(
-        Header("bends", "guitar-6"), "4/4", "A minor", "C4@3.5:1!bend2 D4:1 G4:1!bend.5 A4+E5:1!bend1");
+        Header("bends", "guitar-6"), "4/4", "A minor", "C4@3.5:1!bend2 D4:1 G4:1!bend.5 A4@2.10+E5@1.12:1!bend1");
 
     private static Score TwoVoices() => Build(
         Header("two-voices", "guitar-6"), "3/4", "D major",
@@ -169,7 +169,7 @@ internal static class SampleScores
         "C2:1/2 D2:1/2!H E2:1/2 r:1/2 xE1:1!Accent F2:1!bend1 | C2:1/3 D2:1/3 E2:1/3 F2:3");
 
     private static Score StaffOnly() => Build(
-        Header("staff-only") with { Layout = StaffLayout.Staff }, "4/4", "Ab major", "Ab1:1!H Bb1:1 C2:1!S Db2:1");
+        Header("staff-only") with { Layout = StaffLayout.Staff }, "4/4", "Ab major", "Ab1@4.4:1!H Bb1@4.6:1 C2@3.3:1!S Db2@3.4:1");
 
     private static Score Chart() => Build(
         Header("chart") with { Layout = StaffLayout.ChordChart }, "4/4", "C major", "/C2:1 /C2:1 /C2:1 /C2:1 | /C2:3 /C2:1",

@@ -10,9 +10,10 @@ namespace SheetPress.Publishing.Tests.MusicXml;
 /// </summary>
 internal static class ScoreDump
 {
+    // Indexes of measures as they are played are given for one exercise alone: a reader takes a lesson for one piece.
     private static readonly JsonSerializerOptions Options = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
 
-    public static byte[] Of(string title, IReadOnlyList<Score> scores) => JsonSerializer.SerializeToUtf8Bytes(new FileDump(title, [.. MeasuresOf(scores)]), Options);
+    public static byte[] Of(string title, IReadOnlyList<Score> scores) => JsonSerializer.SerializeToUtf8Bytes(new FileDump(title, [.. MeasuresOf(scores)], scores.Count == 1 ? [.. PlaybackOrder.Of(scores[0])] : null), Options);
 
     private static IEnumerable<MeasureDump> MeasuresOf(IReadOnlyList<Score> scores)
     {
@@ -140,7 +141,7 @@ internal static class ScoreDump
         public bool RestsShown { get; init; }
     }
 
-    private sealed record FileDump(string Title, MeasureDump[] Measures);
+    private sealed record FileDump(string Title, MeasureDump[] Measures, int[]? PlayOrder);
 
     private sealed record MeasureDump(bool Implicit, int? Key, string? Meter, long[] Length, string? Swing, double? Tempo, Dictionary<string, NoteDump[]> Staves, HarmonyDump[] Harmonies);
 
