@@ -14,17 +14,16 @@ public static class PracticePlanner
     /// <summary>The rows for a lesson.</summary>
     public static ImmutableArray<PracticeRow> Plan(BuiltLesson built)
     {
-        var own = built.Lesson.PracticePlan;
-        if (!own.IsEmpty)
+        if (built.Lesson.HasOwnPracticePlan)
         {
-            return [.. own.Select(step => new PracticeRow(
-                step.Task,
+            return [.. built.Lesson.PracticePlan.Select(step => new PracticeRow(
+                Task(step, built),
                 [.. step.Tempos.Select(Number)],
                 step.Repetitions > 0 ? Number(step.Repetitions) : "",
                 step.Minutes > 0 ? Number(step.Minutes) : ""))];
         }
         return [.. built.Exercises.Select((exercise, index) => new PracticeRow(
-            string.Create(CultureInfo.InvariantCulture, $"{index + 1}. {exercise.Score.Title}"),
+            Numbered(index, exercise),
             TempoSteps(exercise.Score.Tempo.BeatsPerMinute),
             "4",
             Number(MinutesFor(exercise))))];
@@ -33,6 +32,16 @@ public static class PracticePlanner
     /// <summary>Tempo steps up to a tempo, in beats a minute, rounded to even numbers and without repeats.</summary>
     public static ImmutableArray<string> TempoSteps(double tempo) =>
         [.. Steps.Select(s => s == 1 ? tempo : Math.Max(30, 2 * Math.Round(tempo * s / 2))).Where(t => t <= tempo).Distinct().Select(Number)];
+
+    private static string Task(PracticeStep step, BuiltLesson built)
+    {
+        if (step.Exercise is not { } index || index >= built.Exercises.Length) return step.Task;
+        var exercise = Numbered(index, built.Exercises[index]);
+        return step.Task.Length > 0 ? $"{exercise}: {step.Task}" : exercise;
+    }
+
+    private static string Numbered(int index, BuiltExercise exercise) =>
+        string.Create(CultureInfo.InvariantCulture, $"{index + 1}. {exercise.Score.Title}");
 
     // Twelve passes through the exercise at a middling tempo, in whole minutes.
     private static double MinutesFor(BuiltExercise exercise)

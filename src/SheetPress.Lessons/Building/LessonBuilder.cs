@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>Makes the music of a lesson: each exercise is generated, fingered and written into a score.</summary>
+public static class LessonBuilder
+{
+    /// <summary>Levels up to this one show fretting fingers when the lesson does not say.</summary>
+    private const int FingersUpToLevel = 3;
+
+    /// <summary>Levels up to this one show degree names when the lesson does not say.</summary>
+    private const int DegreesUpToLevel = 3;
+
+    /// <summary>Builds every exercise of a lesson.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="diagnostics">Gets what is wrong; the exercises concerned are left out.</param>
+    public static BuiltLesson Build(Lesson lesson, DiagnosticBag diagnostics)
+    {
+        var exercises = ImmutableArray.CreateBuilder<BuiltExercise>();
+        foreach (var request in lesson.Exercises)
+        {
+            if (BuildExercise(lesson, request, exercises.Count + 1, diagnostics) is { } exercise) exercises.Add(exercise);
+        }
+        return new BuiltLesson(lesson, exercises.ToImmutable());
+    }
+
+    private static BuiltExercise? BuildExercise(Lesson lesson, ExerciseRequest request, int number, DiagnosticBag diagnostics)
+    {
+        var context = new ExerciseContext(lesson, request, diagnostics);
+        var errorsBefore = diagnostics.Items.Count(d => d.Severity == Severity.Error);
+        var line = request.Style.Generate(context);
+        if (diagnostics.Items.Count(d => d.Severity == Severity.Error) > errorsBefore) return null;
+
+        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, context.Level);
+        if (fingered.FailedNote >= 0)
+        {
+            diagnostics.Add(request.Span, Unplayable(lesson, request, line.Notes[fingered.FailedNote], fingered.Reason));
+            return null;
+        }
+        var title = request.Title ?? request.Style.Title;
+        var header = new ScoreHeader
+        {
+            Id = FileName(number, title),
+            Title = title,
+            Instruction = request.Instruction ?? request.Style.Instruction(request),
+            Instrument = lesson.Instrument,
+            Tempo = request.Tempo ?? lesson.Tempo,
+            Feel = lesson.Feel,
+            Layout = request.Layout,
+            ShowFingers = request.ShowFingers ?? context.Level <= FingersUpToLevel,
+            ShowDegrees = request.ShowDegrees ?? context.Level <= DegreesUpToLevel,
+            ShowCounts = request.ShowCounts ?? line.Notes.Any(n => n.Count is not null),
+            ShowRomans = request.ShowRomans ?? false,
+            MeasuresPerSystem = request.MeasuresPerSystem,
+        };
+        return new BuiltExercise(request, fingered.Line, fingered.Summary, ScoreBuilder.Build(header, lesson.Progression.Measures, fingered.Line));
+    }
+
+    private static Problem Unplayable(Lesson lesson, ExerciseRequest request, LineNote note, string reason)
+    {
+        var (bar, beat) = BarAndBeat(lesson.Progression, note.Start);
+        return new Problem(
+            "not-playable",
+            Severity.Error,
+            string.Create(CultureInfo.InvariantCulture, $"The exercise \"{request.Title ?? request.Style.Title}\" cannot be played: in bar {bar}, beat {beat}, {reason}."),
+            "Give it more room with 'range' or 'strings', choose another position, or change the notes.");
+    }
+
+    private static (int Bar, string Beat) BarAndBeat(Progression progression, Fraction start)
+    {
+        var begin = Fraction.Zero;
+        for (var i = 0; i < progression.Measures.Length; i++)
+        {
+            var measure = progression.Measures[i];
+            if (start < begin + measure.Length || i == progression.Measures.Length - 1)
+            {
+                var beat = ((start - begin) / measure.Meter.UnitLength) + 1;
+                return (i + 1, beat.ToDouble().ToString("0.##", CultureInfo.InvariantCulture));
+            }
+            begin += measure.Length;
+        }
+        return (1, "1");
+    }
+
+    /// <summary>The file name of an exercise: its number in two digits and its title in lower-case words joined with hyphens.</summary>
+    internal static string FileName(int number, string title) =>
+        string.Create(CultureInfo.InvariantCulture, $"{number:00}-{Slug.Of(title, "exercise")}");
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SheetPress.Engraving;
+using SheetPress.Lessons;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Publishing;
+
+/// <summary>Gathers what stands on the handout of a lesson.</summary>
+public static class HandoutAssembler
+{
+    /// <summary>The content of the handout.</summary>
+    public static HandoutContent Assemble(BuiltLesson built, HandoutWording wording)
+    {
+        var lesson = built.Lesson;
+        return new HandoutContent
+        {
+            Title = lesson.Title,
+            Subtitle = lesson.Subtitle,
+            Author = lesson.Author,
+            Facts = Facts(lesson, wording),
+            Harmony = HarmonyRows.For(lesson.Progression, lesson.Key),
+            TheoryNotes = TheoryNotes.For(lesson),
+            TeacherNotes = lesson.Notes,
+            Diagrams = DiagramAssembler.Assemble(lesson),
+            Exercises =
+            [
+                .. built.Exercises.Select((exercise, index) => new ExerciseContent
+                {
+                    Number = (index + 1).ToString(CultureInfo.InvariantCulture),
+                    Score = exercise.Score,
+                }),
+            ],
+            PracticePlan = PracticePlanner.Plan(built),
+            Caution = wording.Caution,
+        };
+    }
+
+    private static ImmutableArray<FactItem> Facts(Lesson lesson, HandoutWording wording)
+    {
+        var facts = ImmutableArray.CreateBuilder<FactItem>();
+        facts.Add(new(wording.Key, $"{lesson.Key.Tonic.ToDisplayString()} {lesson.Key.Mode.ToString().ToLowerInvariant()}"));
+        facts.Add(new(wording.Meter, lesson.Meter.ToString()));
+        facts.Add(new(wording.Tempo, $"{BeatSign(lesson.Tempo.Beat)} = {lesson.Tempo.BeatsPerMinute.ToString("0.##", CultureInfo.InvariantCulture)}"));
+        if (lesson.Feel != Feel.Straight) facts.Add(new(wording.Feel, wording.FeelName(lesson.Feel)));
+        facts.Add(new(wording.Instrument, lesson.Instrument.Name));
+        if (HasOwnTuning(lesson.Instrument)) facts.Add(new(wording.Tuning, string.Join(" ", lesson.Instrument.OpenStrings.Reverse().Select(p => p.Name.ToDisplayString()))));
+        if (lesson.Instrument.Capo > 0) facts.Add(new(wording.Capo, string.Format(CultureInfo.InvariantCulture, wording.CapoAt, lesson.Instrument.Capo)));
+        facts.Add(new(wording.Level, string.Format(CultureInfo.InvariantCulture, wording.LevelOf, lesson.Level)));
+        return facts.ToImmutable();
+    }
+
+    private static bool HasOwnTuning(Instrument instrument) =>
+        InstrumentCatalogue.Find(instrument.Id) is not { } usual || !usual.OpenStrings.SequenceEqual(instrument.OpenStrings);
+
+    // Signs the page takes from the music font: quarter and eighth note, a dot behind when dotted.
+    private static string BeatSign(NoteValue beat)
+    {
+        var sign = beat.Base switch { NoteBase.Half => "𝅗𝅥", NoteBase.Eighth => "♪", _ => "♩" };
+        return beat.Dots > 0 ? sign + "." : sign;
+    }
+}

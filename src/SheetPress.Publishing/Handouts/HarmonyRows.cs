@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SheetPress.Engraving;
+using SheetPress.Lessons;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Publishing;
+
+/// <summary>Makes the harmony table: one row for each chord and what it does, with the bars it stands in.</summary>
+public static class HarmonyRows
+{
+    /// <summary>The rows of a progression in order of first appearance; a chord that comes back in the same role has one row.</summary>
+    public static ImmutableArray<HarmonyRow> For(Progression progression, Key key)
+    {
+        var rows = ImmutableArray.CreateBuilder<HarmonyRow>();
+        var groups = new List<(ChordAnalysis Analysis, List<int> Bars)>();
+        foreach (var span in progression.Chords)
+        {
+            if (span.Analysis is not { } analysis) continue;
+            var bar = BarAt(progression, span.Start);
+            var known = groups.FindIndex(g => g.Analysis.Chord == analysis.Chord && g.Analysis.Roman == analysis.Roman && g.Analysis.Scale == analysis.Scale);
+            if (known < 0) groups.Add((analysis, [bar]));
+            else if (groups[known].Bars[^1] != bar) groups[known].Bars.Add(bar);
+        }
+        foreach (var (analysis, bars) in groups) rows.Add(Row(analysis, key, bars));
+        return rows.ToImmutable();
+    }
+
+    private static HarmonyRow Row(ChordAnalysis analysis, Key key, List<int> bars) => new()
+    {
+        Chord = analysis.Chord,
+        Measures = Ranges(bars),
+        Roman = analysis.Roman,
+        Function = analysis.Function,
+        Tones = [.. analysis.Chord.Tones.Select(Labelled)],
+        GuideTones = [.. analysis.GuideTones.Select(Labelled)],
+        ScaleName = $"{analysis.Scale.Root.ToDisplayString()} {analysis.Scale.Type.Name}",
+        ScaleNotes = [.. analysis.Scale.Notes.Select(n => new ScaleNote(n.ToDisplayString(), !key.Contains(n)))],
+        Reason = analysis.ScaleReason,
+    };
+
+    private static LabelledTone Labelled(ChordTone tone) => new(tone.Note.ToDisplayString(), tone.Degree);
+
+    // The number printed for the measure that holds a point of the progression: a pickup is 0.
+    private static int BarAt(Progression progression, Fraction start)
+    {
+        var pickup = progression.Measures[0].Length < progression.Measures[0].Meter.MeasureLength ? 1 : 0;
+        var end = Fraction.Zero;
+        for (var i = 0; i < progression.Measures.Length; i++)
+        {
+            end += progression.Measures[i].Length;
+            if (start < end) return i + 1 - pickup;
+        }
+        return progression.Measures.Length - pickup;
+    }
+
+    /// <summary>Numbers as ranges: 1, 5–6.</summary>
+    internal static string Ranges(IReadOnlyList<int> numbers)
+    {
+        var parts = new List<string>();
+        for (var i = 0; i < numbers.Count;)
+        {
+            var j = i;
+            while (j + 1 < numbers.Count && numbers[j + 1] == numbers[j] + 1) j++;
+            parts.Add(j == i
+                ? numbers[i].ToString(CultureInfo.InvariantCulture)
+                : string.Create(CultureInfo.InvariantCulture, $"{numbers[i]}–{numbers[j]}"));
+            i = j + 1;
+        }
+        return string.Join(", ", parts);
+    }
+}
