@@ -33,7 +33,7 @@ public static class LessonBuilder
         var line = request.Style.Generate(context);
         if (diagnostics.Items.Count(d => d.Severity == Severity.Error) > errorsBefore) return null;
 
-        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, context.Level);
+        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, context.Level, [.. lesson.Progression.Chords.Where(c => !c.IsHeld).Select(c => c.Start)]);
         if (fingered.FailedNote >= 0)
         {
             diagnostics.Add(request.Span, Unplayable(lesson, request, line.Notes[fingered.FailedNote], fingered.Reason));

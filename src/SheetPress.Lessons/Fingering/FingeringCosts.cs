@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SheetPress.Scores;
 
 namespace SheetPress.Lessons;
@@ -9,19 +10,22 @@ namespace SheetPress.Lessons;
 /// </summary>
 internal sealed class FingeringCosts
 {
-    private const double ShiftStart = 2.0;
-    private const double ShiftPerMillimetre = 0.02;
+    private const double ShiftStart = 1.2;
+    private const double ShiftPerMillimetre = 0.025;
     private const double StringCrossing = 0.35;
     private const double StringSkip = 0.3;
-    private const double FingerRoll = 0.4;
+    private const double FingerRoll = 0.15;
     private const double SlideRelief = 0.15;
     private const double RestRelief = 0.6;
-    private const double StrongBeatRelief = 0.8;
+    private const double NewChordRelief = 0.6;
+    private const double WithinChordPenalty = 1.3;
+    private const double OffBeatPenalty = 1.8;
     private const double StretchPerMillimetre = 0.06;
     private const double StretchStart = 1.2;
     private const double HeightPerFret = 0.03;
-    private const double OpenString = 0.1;
-    private const double OpenStringFarFromHand = 0.08;
+    private const double OpenString = 0.3;
+    private const double OpenStringFarFromHand = 0.3;
+    private const int OpenStringRange = 3;
     private const double AnchorStart = 1.0;
     private const double AnchorPerFret = 0.8;
     private const double WrongSideForStroke = 0.8;
@@ -88,8 +92,9 @@ internal sealed class FingeringCosts
         {
             var shift = _shift[from.Hand, to.Hand] * step.Hurry;
             if (step.IsSlide) shift *= SlideRelief;
+            else if (step.ArrivesOnNewChord) shift *= NewChordRelief;
             else if (from.IsOpen || step.IsLong) shift *= RestRelief;
-            if (step.ArrivesOnBeat) shift *= StrongBeatRelief;
+            else shift *= step.ArrivesOnBeat ? WithinChordPenalty : OffBeatPenalty;
             cost += shift;
         }
         else if (!from.IsOpen && !to.IsOpen && from.Fret > 0 && to.Fret > 0 && _hand.Distance(from.Fret, to.Fret) > _widestSpan)
@@ -103,7 +108,7 @@ internal sealed class FingeringCosts
             cost += (StringCrossing * crossing) + (crossing > 1 ? StringSkip : 0);
             if (from.Finger == to.Finger && from.Finger > 0 && from.Hand == to.Hand && from.Fret == to.Fret) cost += FingerRoll;
         }
-        if (to.IsOpen) cost += OpenStringFarFromHand * Math.Max(0, to.Hand - 5);
+        if (to.IsOpen) cost += OpenStringFarFromHand * Math.Max(0, to.Hand - OpenStringRange);
         return cost;
     }
 
@@ -115,15 +120,23 @@ internal sealed class FingeringCosts
 /// <param name="Hurry">1 for a quarter note or longer to move in, more when there is less time.</param>
 /// <param name="IsLong">Whether the event before lasts long or is followed by a rest.</param>
 /// <param name="ArrivesOnBeat">Whether the event after starts on a beat.</param>
+/// <param name="ArrivesOnNewChord">Whether a new chord starts with the event after, or between the two.</param>
 /// <param name="SameString">Whether both must be on one string (hammer-on, pull-off, slide).</param>
 /// <param name="IsSlide">Whether the finger slides from one to the other.</param>
-internal readonly record struct FingeringStep(double Hurry, bool IsLong, bool ArrivesOnBeat, bool SameString, bool IsSlide)
+internal readonly record struct FingeringStep(double Hurry, bool IsLong, bool ArrivesOnBeat, bool ArrivesOnNewChord, bool SameString, bool IsSlide)
 {
-    public static FingeringStep Between(LineNote from, LineNote to)
+    /// <summary>The step between two events.</summary>
+    /// <param name="from">Event before.</param>
+    /// <param name="to">Event after.</param>
+    /// <param name="chordStarts">Starts of the chords of the line, in order.</param>
+    public static FingeringStep Between(LineNote from, LineNote to, ImmutableArray<Fraction> chordStarts)
     {
         var time = (to.Start - from.Start).ToDouble();
         var hurry = time >= 1 ? 1 : time >= 0.5 ? 1.3 : 1.8;
         var isLong = time >= 1.5 || to.Start > from.End;
-        return new FingeringStep(hurry, isLong, to.Start.IsMultipleOf(1), from.Connection != Connection.None, from.Connection == Connection.Slide);
+        var next = chordStarts.BinarySearch(to.Start);
+        if (next < 0) next = ~next - 1;
+        var isNewChord = next >= 0 && next < chordStarts.Length && chordStarts[next] > from.Start;
+        return new FingeringStep(hurry, isLong, to.Start.IsMultipleOf(1), isNewChord, from.Connection != Connection.None, from.Connection == Connection.Slide);
     }
 }

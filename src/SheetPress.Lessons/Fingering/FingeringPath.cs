@@ -7,7 +7,7 @@ namespace SheetPress.Lessons;
 internal static class FingeringPath
 {
     /// <summary>One grip for each note, or the index of the first note that cannot be reached.</summary>
-    public static (Grip[] Path, int FailedNote) Find(ImmutableArray<LineNote> notes, ImmutableArray<Grip>[] grips, FingeringCosts costs)
+    public static (Grip[] Path, int FailedNote) Find(ImmutableArray<LineNote> notes, ImmutableArray<Grip>[] grips, FingeringCosts costs, ImmutableArray<Fraction> chordStarts)
     {
         var best = new double[notes.Length][];
         var before = new int[notes.Length][];
@@ -21,7 +21,7 @@ internal static class FingeringPath
                 for (var i = 0; i < here.Length; i++) best[0][i] = here[i].Cost;
                 continue;
             }
-            var step = FingeringStep.Between(notes[n - 1], notes[n]);
+            var step = FingeringStep.Between(notes[n - 1], notes[n], chordStarts);
             var previous = grips[n - 1];
             var previousBest = best[n - 1];
             var reached = false;
@@ -54,12 +54,12 @@ internal static class FingeringPath
     }
 
     /// <summary>Whole cost of a path, as <see cref="Find"/> minimises it; infinite when a join needs one string and has two.</summary>
-    public static double Cost(ImmutableArray<LineNote> notes, IReadOnlyList<Grip> path, FingeringCosts costs)
+    public static double Cost(ImmutableArray<LineNote> notes, IReadOnlyList<Grip> path, FingeringCosts costs, ImmutableArray<Fraction> chordStarts)
     {
         var sum = path[0].Cost;
         for (var n = 1; n < path.Count; n++)
         {
-            var step = FingeringStep.Between(notes[n - 1], notes[n]);
+            var step = FingeringStep.Between(notes[n - 1], notes[n], chordStarts);
             if (step.SameString && !Joins(path[n - 1], path[n])) return double.PositiveInfinity;
             sum += costs.Between(path[n - 1], path[n], step) + path[n].Cost;
         }

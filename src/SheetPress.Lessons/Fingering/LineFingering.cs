@@ -11,7 +11,8 @@ public static class LineFingering
     /// <param name="instrument">The instrument.</param>
     /// <param name="neck">What the author asked for.</param>
     /// <param name="level">Level 1 to 5; a higher level allows wider stretches.</param>
-    public static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level)
+    /// <param name="chordStarts">Starts of the chords in quarter notes, in order: the hand likes to move with the harmony. May be empty.</param>
+    public static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level, ImmutableArray<Fraction> chordStarts)
     {
         if (line.Notes.IsEmpty) return new FingeringResult(line, -1, "");
         var hand = new HandModel(instrument);
@@ -19,10 +20,10 @@ public static class LineFingering
         var finder = new GripFinder(hand, costs, neck, level);
         var (grips, failed) = FindGrips(line.Notes, finder);
         if (failed >= 0) return new FingeringResult(line, failed, finder.Explain(line.Notes[failed]));
-        var (path, unreached) = FingeringPath.Find(line.Notes, grips, costs);
+        var (path, unreached) = FingeringPath.Find(line.Notes, grips, costs, chordStarts);
         if (unreached >= 0)
             return new FingeringResult(line, unreached, $"{line.Notes[unreached - 1].Tones[0].Pitch} and {line.Notes[unreached].Tones[0].Pitch} are joined but do not lie on one string");
-        return new FingeringResult(line with { Notes = Place(line.Notes, path) }, -1, "") { Summary = Summarise(line.Notes, path, hand, costs) };
+        return new FingeringResult(line with { Notes = Place(line.Notes, path) }, -1, "") { Summary = Summarise(line.Notes, path, hand, costs, chordStarts) };
     }
 
     /// <summary>The grips of each note, open strings copied for every hand position that a neighbour may ask for.</summary>
@@ -79,7 +80,7 @@ public static class LineFingering
         return placed.MoveToImmutable();
     }
 
-    private static FingeringSummary Summarise(ImmutableArray<LineNote> notes, Grip[] path, HandModel hand, FingeringCosts costs)
+    private static FingeringSummary Summarise(ImmutableArray<LineNote> notes, Grip[] path, HandModel hand, FingeringCosts costs, ImmutableArray<Fraction> chordStarts)
     {
         var fretted = path.Where(g => !g.IsOpen).ToArray();
         if (fretted.Length == 0) return new FingeringSummary(0, 0, 0, 0, 0);
@@ -87,7 +88,7 @@ public static class LineFingering
         for (var n = 1; n < path.Length; n++)
         {
             if (path[n].Hand != path[n - 1].Hand) shifts++;
-            var cost = path[n].Cost + costs.Between(path[n - 1], path[n], FingeringStep.Between(notes[n - 1], notes[n]));
+            var cost = path[n].Cost + costs.Between(path[n - 1], path[n], FingeringStep.Between(notes[n - 1], notes[n], chordStarts));
             if (cost > hardestCost) (hardest, hardestCost) = (n, cost);
         }
         return new FingeringSummary(fretted.Min(g => g.Hand), fretted.Max(g => g.Hand), shifts, WidestStretch(path, hand), hardest);

@@ -10,6 +10,8 @@ public class LineFingeringTests
     private static readonly Instrument Bass = InstrumentCatalogue.Find("bass-4")!;
     private static readonly Instrument Guitar = InstrumentCatalogue.Find("guitar-6")!;
 
+    private static readonly ImmutableArray<Fraction> ChordStarts = [0, 1, 2, 3];
+
     private static Line Quarters(params string[] events) => new(
         [.. events.Select((e, i) => new LineNote
         {
@@ -20,7 +22,7 @@ public class LineFingeringTests
         events.Length);
 
     private static FingeringResult Finger(Line line, Instrument instrument, NeckRequest? neck = null, int level = 2) =>
-        LineFingering.Apply(line, instrument, neck ?? new NeckRequest(), level);
+        LineFingering.Apply(line, instrument, neck ?? new NeckRequest(), level, []);
 
     private static FretPosition At(FingeringResult result, int note, int tone = 0) => result.Line.Notes[note].Tones[tone].Position!.Value;
 
@@ -161,10 +163,10 @@ public class LineFingeringTests
             var costs = new FingeringCosts(hand, neck, 3);
             var (grips, failed) = LineFingering.FindGrips(notes, new GripFinder(hand, costs, neck, 3));
             if (failed >= 0) return;
-            var (path, unreached) = FingeringPath.Find(notes, grips, costs);
+            var (path, unreached) = FingeringPath.Find(notes, grips, costs, ChordStarts);
             var least = BruteForce(notes, grips, costs);
             if (unreached >= 0) least.ShouldBe(double.PositiveInfinity);
-            else FingeringPath.Cost(notes, path, costs).ShouldBe(least, 1e-9);
+            else FingeringPath.Cost(notes, path, costs, ChordStarts).ShouldBe(least, 1e-9);
         }, iter: 150);
     }
 
@@ -197,7 +199,7 @@ public class LineFingeringTests
 
         double Try(int n)
         {
-            if (n == notes.Length) return FingeringPath.Cost(notes, path, costs);
+            if (n == notes.Length) return FingeringPath.Cost(notes, path, costs, ChordStarts);
             var least = double.PositiveInfinity;
             foreach (var grip in grips[n])
             {
