@@ -30,6 +30,9 @@ internal sealed class Grip
     /// <summary>Finger of the first tone.</summary>
     public int Finger => Fingers[0];
 
+    /// <summary>The same grip at a higher cost.</summary>
+    public Grip Dearer(double by) => new() { Positions = Positions, Fingers = Fingers, Hand = Hand, Cost = Cost + by, IsOpen = IsOpen };
+
     /// <summary>The same open grip with the hand somewhere else.</summary>
     public Grip WithHand(int hand) => new() { Positions = Positions, Fingers = Fingers, Hand = hand, Cost = Cost, IsOpen = IsOpen };
 }

@@ -23,6 +23,7 @@ public static class LineFingering
         var (path, unreached) = FingeringPath.Find(line.Notes, grips, costs, chordStarts);
         if (unreached >= 0)
             return new FingeringResult(line, unreached, $"{line.Notes[unreached - 1].Tones[0].Pitch} and {line.Notes[unreached].Tones[0].Pitch} are joined but do not lie on one string");
+        path = FingeringPath.Find(line.Notes, PlaceHabits.Apply(line.Notes, grips, path, chordStarts), costs, chordStarts).Path;
         return new FingeringResult(line with { Notes = Place(line.Notes, path) }, -1, "") { Summary = Summarise(line.Notes, path, hand, costs, chordStarts) };
     }
 
