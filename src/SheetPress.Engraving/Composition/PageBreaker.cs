@@ -11,10 +11,10 @@ internal readonly record struct FlowPage(int Start, int End, double Spread);
 /// <summary>Breaks the flow into pages: few of them, broken where it hurts least, slack shared out over the white of each page.</summary>
 internal static class PageBreaker
 {
-    // A page costs more than any badness, so that the fewest pages win; among those the breaks decide.
-    private const double PageCost = 3000;
+    // A page costs more than the badness of some hundred pages, so that the fewest pages win; among those the breaks decide.
+    private const double PageCost = 1e6;
     // Slack beyond what the white can take stays at the foot, at the price of this stretch, a share of the page.
-    private const double FootStretch = 0.15;
+    private const double FootStretch = 0.3;
     private const double WidestSpread = 1;
     private const double LastPageFill = 0.25;
 

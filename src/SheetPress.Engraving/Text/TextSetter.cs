@@ -6,7 +6,7 @@ namespace SheetPress.Engraving;
 public static class TextSetter
 {
     // White on each side of a sign, in em: the signs have no side bearings of their own.
-    private const double SignBearing = 0.025;
+    private const double SignBearing = 0.035;
     private const double NoteBearing = 0.1;
 
     /// <summary>Sets a text.</summary>

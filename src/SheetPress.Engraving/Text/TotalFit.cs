@@ -9,8 +9,8 @@ namespace SheetPress.Engraving;
 /// </summary>
 public static class TotalFit
 {
-    // A line that is too long is worse than any line that is not, and the worse the longer.
-    private const double OverfullCost = 1e12;
+    // A line that is too long is worse than many that are not, and the worse the longer.
+    private const double OverfullFactor = 100;
     private const double WorstBadness = 1e5;
     private const double Tolerance = 1e-9;
 
@@ -65,7 +65,11 @@ public static class TotalFit
     /// <param name="options">The measure.</param>
     internal static double Demerits(FitLine line, double penalty, bool isLast, bool overfull, FitOptions options)
     {
-        if (overfull) return OverfullCost * (1 + ((line.Natural - line.Shrink - options.Size) / options.Size));
+        if (overfull)
+        {
+            var worst = options.LineCost + WorstBadness;
+            return OverfullFactor * worst * worst * (1 + ((line.Natural - line.Shrink - options.Size) / options.Size));
+        }
         var ends = isLast || double.IsNegativeInfinity(penalty);
         var badness = Badness(line, ends, options);
         if (ends) penalty = 0;
@@ -76,7 +80,7 @@ public static class TotalFit
     private static double Badness(FitLine line, bool ends, FitOptions options)
     {
         var slack = options.Size - line.Natural;
-        if (slack < 0) return 100 * Cube(-slack / line.Shrink);
+        if (slack < -Tolerance) return 100 * Cube(Math.Min(1, -slack / line.Shrink));
         if (ends) slack = (options.LastFill * options.Size) - line.Natural;
         if (slack <= Tolerance) return 0;
         var stretch = line.Stretch + options.EndStretch;

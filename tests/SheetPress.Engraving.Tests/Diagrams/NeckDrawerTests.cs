@@ -115,6 +115,13 @@ public class NeckDrawerTests
         foreach (var line in cross) line.Bounds.Bottom.ShouldBeLessThan(layout.NeckTop);
     }
 
+    [Fact]
+    public void Snapshot_of_an_upright_barre_chord()
+    {
+        var diagram = NeckDiagrams.Shape(Guitar, [new(6, 1), new(5, 3), new(4, 3), new(3, 2), new(2, 1), new(1, 1)], Chord.Parse("F"), upright: true) with { Barres = [new Barre(1, 1, 6)] };
+        Snapshot.Match(DrawingText.Of(NeckDrawer.Draw(diagram, Style, 174).Drawing));
+    }
+
     private static NeckDiagram Map(string id, int from, int to) => NeckDiagrams.ChordTones(InstrumentCatalogue.Find(id)!, Chord.Parse("F#m7"), from, to);
 
     private static bool Encloses(Box a, Box b) => (a.Left <= b.Left && a.Right >= b.Right) || (b.Left <= a.Left && b.Right >= a.Right);

@@ -21,7 +21,7 @@ public class TotalFitTests
         Gen.Select(Item.Array[1, 11], Options).Sample((items, options) =>
         {
             var found = TotalFit.Break(items, options);
-            Cost(items, options, found.Select(l => l.End)).ShouldBe(BestCost(items, options), 1e-6 * Math.Max(1, BestCost(items, options)));
+            Cost(items, options, found.Select(l => l.End)).ShouldBe(BestCost(items, options), 1e-6 * Math.Max(1, BestCost(items, options)), string.Join(' ', found.Select(l => l.End)) + " but " + string.Join(' ', BestBreaks(items, options)));
         }, iter: 400);
     }
 

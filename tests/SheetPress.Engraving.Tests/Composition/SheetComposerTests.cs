@@ -1,0 +1,175 @@
+namespace SheetPress.Engraving.Tests;
+
+public class SheetComposerTests
+{
+    private const string LongNotes = """
+        # Before you start
+
+        Some words of advice, with a [Cm7] and a list:
+
+        1. first
+           - nested
+        2. second
+
+        > Quiet is quicker.
+
+        | Bar | Chord |
+        |:--|:--|
+        | 1 | [Cm7] |
+        | 2 | [Fm7] |
+        """;
+
+    public static TheoryData<string, int, int, int, int> Shapes => new()
+    {
+        { "a4", 0, 0, 0, 0 },
+        { "a4", 7, 3, 2, 5 },
+        { "letter", 7, 3, 2, 5 },
+        { "a4", 40, 12, 9, 30 },
+        { "letter", 40, 40, 1, 60 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Nothing_is_outside_the_margins(string paper, int chords, int paragraphs, int diagrams, int rows)
+    {
+        var style = Style(paper);
+        foreach (var page in Compose(style, chords, paragraphs, diagrams, rows).Pages)
+        {
+            var ink = page.Drawing.Bounds;
+            ink.Left.ShouldBeGreaterThanOrEqualTo(15);
+            ink.Top.ShouldBeGreaterThanOrEqualTo(15);
+            ink.Right.ShouldBeLessThanOrEqualTo(page.Width - 15);
+            ink.Bottom.ShouldBeLessThanOrEqualTo(page.Height - 15);
+            ink.Left.ShouldBeGreaterThanOrEqualTo(style.SideMargin - 0.2);
+            ink.Right.ShouldBeLessThanOrEqualTo(page.Width - style.SideMargin + 0.2);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void No_text_is_below_seven_points_and_there_are_four_sizes_of_it(string paper, int chords, int paragraphs, int diagrams, int rows)
+    {
+        var sizes = new SortedSet<double>();
+        foreach (var text in Compose(Style(paper), chords, paragraphs, diagrams, rows).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>())
+        {
+            text.Size.ShouldBeGreaterThanOrEqualTo(TextStyle.SmallestSize - 1e-9);
+            if (text.Role is MarkRole.BodyText or MarkRole.Title) sizes.Add(Math.Round(text.Size / TextStyle.Point, 2));
+        }
+        sizes.Count.ShouldBeLessThanOrEqualTo(4);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Lines_of_text_do_not_run_into_each_other(string paper, int chords, int paragraphs, int diagrams, int rows)
+    {
+        foreach (var page in Compose(Style(paper), chords, paragraphs, diagrams, rows).Pages)
+        {
+            var texts = page.Drawing.Marks.OfType<TextMark>().Where(t => t.Run.Text.Trim().Length > 0 && t.Role != MarkRole.Diagram).ToList();
+            for (var i = 0; i < texts.Count; i++)
+            {
+                for (var j = i + 1; j < texts.Count; j++)
+                {
+                    // Neighbours in one line may kern into each other by a hair.
+                    texts[i].Bounds.Inflate(-0.1).Overlaps(texts[j].Bounds.Inflate(-0.1)).ShouldBeFalse($"'{texts[i].Run.Text}' and '{texts[j].Run.Text}'");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Page_numbers_and_running_heads_are_where_they_belong()
+    {
+        var pages = Compose(Style("a4"), 40, 12, 9, 30).Pages;
+        pages.Length.ShouldBeGreaterThan(2);
+        for (var i = 0; i < pages.Length; i++)
+        {
+            var texts = pages[i].Drawing.Marks.OfType<TextMark>().ToList();
+            texts.ShouldContain(t => t.Run.Text == $"{i + 1} / {pages.Length}");
+            var head = texts.Where(t => t.Run.Text == "Round the cycle in C minor" && t.Position.Y < 25);
+            head.Any().ShouldBe(i > 0);
+        }
+    }
+
+    [Fact]
+    public void The_header_of_a_long_table_is_repeated_on_each_of_its_pages()
+    {
+        var pages = Compose(Style("a4"), 60, 0, 0, 0).Pages;
+        pages.Length.ShouldBeGreaterThan(2);
+        foreach (var page in pages)
+        {
+            var texts = page.Drawing.Marks.OfType<TextMark>().Select(t => t.Run.Text).ToList();
+            texts.Any(t => t.StartsWith("Guide", StringComparison.Ordinal)).ShouldBe(texts.Any(t => t.StartsWith("relative", StringComparison.Ordinal)));
+        }
+    }
+
+    [Fact]
+    public void Sections_have_bookmarks_in_order()
+    {
+        var document = Compose(Style("a4"), 7, 3, 2, 5);
+        document.Bookmarks.Select(b => b.Title).ShouldBe(["The harmony at a glance", "What is going on", "From your teacher", "On the neck", "Practice plan"]);
+        document.Bookmarks.Select(b => (b.PageIndex * 1000) + b.Top).ShouldBeInOrder();
+        document.Title.ShouldBe("Round the cycle in C minor");
+    }
+
+    [Fact]
+    public void The_same_content_gives_the_same_pages()
+    {
+        string Text() => string.Concat(Compose(Style("a4"), 12, 4, 3, 6).Pages.Select(p => DrawingText.Of(p.Drawing)));
+        Text().ShouldBe(Text());
+    }
+
+    [Fact]
+    public void A_title_of_many_words_and_many_facts_stay_in_the_band()
+    {
+        var content = SampleHandout.Make() with
+        {
+            Title = string.Join(' ', Enumerable.Repeat("Around and around the cycle", 4)),
+            Facts = [.. Enumerable.Range(1, 14).Select(i => new FactItem($"Fact {i}", "a value of some length"))],
+        };
+        var page = SheetComposer.Compose(content, new PageStyle()).Pages[0];
+        page.Drawing.Bounds.Right.ShouldBeLessThanOrEqualTo(page.Width - 17.8);
+        var name = page.Drawing.Marks.OfType<TextMark>().First(t => t.Run.Text == "Name");
+        foreach (var title in page.Drawing.Marks.OfType<TextMark>().Where(t => t.Role == MarkRole.Title)) title.Bounds.Right.ShouldBeLessThan(name.Bounds.Left);
+    }
+
+    [Fact]
+    public void Words_are_data()
+    {
+        var german = new SheetLabels { Name = "Schüler", Date = "Datum", Harmony = "Die Harmonien", PageOf = "Seite {0} von {1}", Practice = "Übeplan" };
+        var document = SheetComposer.Compose(SampleHandout.Make() with { Labels = german, Language = "de" }, new PageStyle());
+        var words = document.Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>().Select(t => t.Run.Text).ToList();
+        words.ShouldContain("Schüler");
+        words.ShouldContain("Die Harmonien");
+        words.ShouldContain($"Seite 1 von {document.Pages.Length}");
+        words.ShouldNotContain("Name");
+        document.Language.ShouldBe("de");
+    }
+
+    [Fact]
+    public void Large_print_is_a_matter_of_style()
+    {
+        var style = new PageStyle
+        {
+            Title = new TextStyle(30, 36, TextFont.SerifSemiBold, TextFont.SerifItalic, TextFont.SerifBold),
+            Heading = new TextStyle(20, 24, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),
+            Body = new TextStyle(18, 24, TextFont.Serif, TextFont.SerifItalic, TextFont.SerifSemiBold),
+            Small = new TextStyle(16, 20, TextFont.Sans, TextFont.SansItalic, TextFont.SansSemiBold),
+            HeadHeight = 13,
+            FootHeight = 14,
+        };
+        foreach (var page in SheetComposer.Compose(SampleHandout.Make(7, 3, LongNotes), style).Pages)
+        {
+            page.Drawing.Bounds.Right.ShouldBeLessThanOrEqualTo(page.Width - 17.8);
+            page.Drawing.Bounds.Bottom.ShouldBeLessThanOrEqualTo(page.Height - 15);
+        }
+    }
+
+    [Fact]
+    public void Snapshot_of_a_small_sheet() =>
+        Snapshot.Match(DrawingText.Of(Compose(Style("a4"), 1, 1, 1, 1).Pages.ShouldHaveSingleItem().Drawing));
+
+    private static PageStyle Style(string paper) => PageStyle.Handout(paper == "a4" ? PaperSize.A4 : PaperSize.Letter);
+
+    private static SheetDocument Compose(PageStyle style, int chords, int paragraphs, int diagrams, int rows) =>
+        SheetComposer.Compose(SampleHandout.Make(chords, paragraphs, LongNotes, diagrams, rows), style);
+}
