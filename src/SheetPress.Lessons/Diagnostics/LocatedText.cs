@@ -86,6 +86,9 @@ public sealed class LocatedText
         return words.DrainToImmutable();
     }
 
+    /// <summary>Another text in the same place, such as the proper form of a word: each of its characters has the place of the whole.</summary>
+    public LocatedText As(string value) => new(value, [.. Enumerable.Repeat(Span, value.Length)], Span.End);
+
     /// <summary>Several texts as one, with a character between them that has the place of the gap.</summary>
     public static LocatedText Join(IReadOnlyList<LocatedText> parts, char between)
     {

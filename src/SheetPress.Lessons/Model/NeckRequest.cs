@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SheetPress.Scores;
 
 namespace SheetPress.Lessons;
 
@@ -15,4 +16,21 @@ public sealed record NeckRequest
     public ImmutableArray<int> Strings { get; init; } = [];
     /// <summary>Whether open strings may be used; null for the level's choice.</summary>
     public bool? OpenStrings { get; init; }
+
+    /// <summary>
+    /// The request for another instrument than it was written for: strings and frets that it does not have are left out, and what would
+    /// leave nothing is left to the fingering.
+    /// </summary>
+    public NeckRequest FitTo(Instrument instrument)
+    {
+        var highest = HighestFret is { } high ? Math.Min(high, instrument.PlayableFrets) : (int?)null;
+        var fits = LowestFret is not { } low || low < instrument.PlayableFrets - 3;
+        return this with
+        {
+            Position = Position <= instrument.PlayableFrets - 3 ? Position : null,
+            LowestFret = fits ? LowestFret : null,
+            HighestFret = fits ? highest : null,
+            Strings = Strings.RemoveAll(s => s > instrument.StringCount),
+        };
+    }
 }

@@ -1,0 +1,110 @@
+namespace SheetPress.Lessons;
+
+/// <summary>What can be wrong with a written progression.</summary>
+public static class ProgressionProblems
+{
+    /// <summary>Nothing in it.</summary>
+    public static Problem NoBars() => Error(DiagnosticCodes.NoBars, "The progression is empty.", "Write bars such as 'Cm7 | Fm7 | G7 | Cm7 |'.");
+
+    /// <summary>A bar with nothing in it.</summary>
+    public static Problem EmptyBar() => Error(DiagnosticCodes.EmptyBar, "There is nothing between these two bar lines.", "Write a chord, 'same' for the bar before once more, 'hold' to let the chord sound on, or 'N.C.' for no chord.");
+
+    /// <summary>No chord symbol.</summary>
+    public static Problem UnknownChord(string symbol, string reason, string? near) =>
+        new(DiagnosticCodes.UnknownChord, Severity.Error, $"'{symbol}' is no chord symbol: {Clause(reason)}.", near is null ? "Write a root and a kind, as in C, Fm7, Bbmaj7, F#m7b5 or G7(b9)." : $"Did you mean {near}?") { Suggestion = near };
+
+    /// <summary>No roman numeral.</summary>
+    public static Problem UnknownRoman(string numeral, string reason, string? near) =>
+        new(DiagnosticCodes.UnknownRoman, Severity.Error, $"'{numeral}' is no roman numeral: {Clause(reason)}.", near is null ? "Write capitals for major and small letters for minor, as in I, ii7, V7, bVII, viiø7 or V7/ii." : $"Did you mean {near}?") { Suggestion = near };
+
+    /// <summary>A sound of no name.</summary>
+    public static Problem UnknownBarline() => Error(DiagnosticCodes.UnknownBarline, "This is no bar line.", "Write |, || or the repeat signs |: and :|.");
+
+    /// <summary>A bracket that is not closed on its line.</summary>
+    public static Problem UnclosedMark() => Error(DiagnosticCodes.UnclosedMark, "The bracket that opens here is not closed on its line.", "Write ']' behind the mark.");
+
+    /// <summary>Nothing in the bracket.</summary>
+    public static Problem EmptyMark() => Error(DiagnosticCodes.EmptyMark, "There is nothing in this bracket.", "Write a rehearsal mark such as [A], a meter such as [3/4], or [key G minor].");
+
+    /// <summary>Nearly one of the words for marks.</summary>
+    public static Problem UnknownMark(string text, string near) => new(DiagnosticCodes.UnknownMark, Severity.Error, $"'{text}' is no mark.", $"Did you mean [{near}]?") { Suggestion = near };
+
+    /// <summary>A rehearsal mark as long as a sentence.</summary>
+    public static Problem LongLabel() => Error(DiagnosticCodes.LongLabel, "A rehearsal mark has at most 24 letters.", "Write a short name, and the rest in the notes.");
+
+    /// <summary>A mark that belongs before the bar's chords.</summary>
+    public static Problem MarkBehindChord(string text) => Error(DiagnosticCodes.MarkBehindChord, $"'[{text}]' has to stand before the first chord of its bar.", "Move it to the front of the bar, or into a bar of its own.");
+
+    /// <summary>A mark with no bar.</summary>
+    public static Problem NoBarForMark() => Error(DiagnosticCodes.NoBarForMark, "No bar follows this mark.", "Write the bar it is for, or take it away.");
+
+    /// <summary>A pickup of no length.</summary>
+    public static Problem PickupLength() => Error(DiagnosticCodes.PickupLength, "A pickup needs its length in beats.", "Write for example [pickup 1] or [pickup 1.5].");
+
+    /// <summary>A pickup later on.</summary>
+    public static Problem PickupNotFirst() => Error(DiagnosticCodes.PickupNotFirst, "Only the first bar can be a pickup, and its length comes before its chord.", "Move it to the very start, or change the meter for this bar: [2/4].");
+
+    /// <summary>A pickup as long as a bar.</summary>
+    public static Problem PickupTooLong(string meter) => Error(DiagnosticCodes.PickupTooLong, $"A pickup is shorter than a bar of {meter}.", "Give it fewer beats, or leave [pickup] away.");
+
+    /// <summary>Beats that are no number.</summary>
+    public static Problem BadBeats() => Error(DiagnosticCodes.BadBeats, "After the colon comes a number of beats.", "Write for example Cm7:3, or Cm7:1.5; quarters of a beat are the finest.");
+
+    /// <summary>Beats of nothing.</summary>
+    public static Problem BeatsWithoutChord() => Error(DiagnosticCodes.BeatsWithoutChord, "These beats belong to no chord.", "Write the chord, or 'hold', before the colon.");
+
+    /// <summary>More beats than the bar has.</summary>
+    public static Problem TooManyBeats(string given, string has, bool othersWait) =>
+        Error(DiagnosticCodes.TooManyBeats, $"The beats given in this bar add up to {given}, and the bar has {has}{(othersWait ? ", with chords still to share what is left" : "")}.", $"Make them add up to {has}.");
+
+    /// <summary>Fewer beats than the bar has.</summary>
+    public static Problem TooFewBeats(string given, string has) =>
+        Error(DiagnosticCodes.TooFewBeats, $"The beats given in this bar add up to {given}, and the bar has {has}.", "Make them add up, or leave the beats of one chord away: it takes the rest.");
+
+    /// <summary>Chords that do not share a bar evenly.</summary>
+    public static Problem SharesUnclear(int chords, string units, string example) =>
+        Error(DiagnosticCodes.SharesUnclear, $"{chords} chords do not share {units} beats equally.", example.Length == 0 ? "Write fewer chords, or give each its beats." : $"Give them beats, for example {example}.");
+
+    /// <summary>No bar before.</summary>
+    public static Problem NothingBefore() => Error(DiagnosticCodes.NothingBefore, "There is no bar before this one that could be the same.", "Write the chord.");
+
+    /// <summary>No chord before.</summary>
+    public static Problem NothingToHold() => Error(DiagnosticCodes.NothingToHold, "There is no chord before this that could be held.", "Write the chord.");
+
+    /// <summary>'same' beside other chords.</summary>
+    public static Problem SameNotAlone() => Error(DiagnosticCodes.SameNotAlone, "'same' stands for the whole bar before and cannot share its bar.", "Write the chords, or 'hold' to let one sound on.");
+
+    /// <summary>'same' with beats.</summary>
+    public static Problem SameWithBeats() => Error(DiagnosticCodes.SameWithBeats, "'same' takes no beats: the bar is like the one before.", "Leave the colon and the number away.");
+
+    /// <summary>'same' in another meter.</summary>
+    public static Problem SameInOtherLength() => Error(DiagnosticCodes.SameInOtherLength, "This bar is not as long as the one before, so it cannot be the same.", "Write its chords.");
+
+    /// <summary>A repeat with nothing in it.</summary>
+    public static Problem RepeatOfNothing() => Error(DiagnosticCodes.RepeatOfNothing, "There is nothing before this sign to repeat.", "Write |: where a repeat starts and :| where it ends.");
+
+    /// <summary>A repeat that is never closed.</summary>
+    public static Problem RepeatNotClosed() => Error(DiagnosticCodes.RepeatNotClosed, "The repeat that starts here is never closed.", "Write :| where it ends.");
+
+    /// <summary>Times out of range.</summary>
+    public static Problem BadTimes() => Error(DiagnosticCodes.BadTimes, "A repeat is played 2 to 20 times.", "Write for example :| x3.");
+
+    /// <summary>Times beside endings.</summary>
+    public static Problem TimesWithEndings() => Error(DiagnosticCodes.TimesWithEndings, "The endings say already how often this is played.", "Leave the times away, or give the ending more numbers: 1-2.");
+
+    /// <summary>An ending that starts inside a bar.</summary>
+    public static Problem EndingInsideBar() => Error(DiagnosticCodes.EndingInsideBar, "An ending starts at the front of a bar.", "Write its number right behind the bar line.");
+
+    /// <summary>Endings out of order.</summary>
+    public static Problem EndingOutOfOrder(int wanted) => Error(DiagnosticCodes.EndingOutOfOrder, "This ending is out of order.", $"Ending {wanted}. comes next here.");
+
+    /// <summary>An ending before another that does not go back.</summary>
+    public static Problem EndingWithoutRepeat() => Error(DiagnosticCodes.EndingWithoutRepeat, "Another ending follows this one, but nothing goes back in between.", "Write :| at its end.");
+
+    /// <summary>A last ending that goes back.</summary>
+    public static Problem LastEndingRepeats() => Error(DiagnosticCodes.LastEndingRepeats, "This is the last ending, yet it goes back.", "Write | instead, or the ending that follows.");
+
+    private static string Clause(string reason) => reason.Length > 1 && char.IsUpper(reason[0]) && char.IsLower(reason[1]) ? char.ToLowerInvariant(reason[0]) + reason[1..] : reason;
+
+    private static Problem Error(string code, string message, string advice) => new(code, Severity.Error, message, advice);
+}

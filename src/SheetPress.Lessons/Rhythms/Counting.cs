@@ -1,0 +1,66 @@
+using System.Globalization;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>
+/// The syllables that beats and their parts are counted with. Simple beats: 1 e &amp; a for sixteenths, 1 trip let for triplets.
+/// Compound beats (6/8, 9/8, 12/8): 1 la li for eighths with "ta" between for sixteenths, or 1 &amp; a. Other meters in eighths count
+/// every eighth with its number. Common practice.
+/// </summary>
+public static class Counting
+{
+    /// <summary>Length of a counted beat in quarter notes: the dotted value in compound meters, else the beat unit.</summary>
+    public static Fraction BeatLength(Meter meter) => meter.IsCompound ? meter.UnitLength * 3 : meter.UnitLength;
+
+    /// <summary>The syllable at an offset in a measure; null where no usual syllable falls (thirty-seconds, quintuplets).</summary>
+    /// <param name="meter">The meter.</param>
+    /// <param name="offset">Quarter notes from the start of the measure, zero or more.</param>
+    public static string? SyllableAt(Meter meter, Fraction offset)
+    {
+        var beats = offset / BeatLength(meter);
+        var number = beats.Floor;
+        var part = beats - new Fraction(number);
+        if (part == Fraction.Zero) return (number + 1).ToString(CultureInfo.InvariantCulture);
+        if (meter.IsCompound)
+        {
+            if (part == new Fraction(1, 3)) return "la";
+            if (part == new Fraction(2, 3)) return "li";
+            return part.Denominator is 2 or 6 ? "ta" : null;
+        }
+        if (part == new Fraction(1, 2)) return "&";
+        if (part == new Fraction(1, 4)) return "e";
+        if (part == new Fraction(3, 4)) return "a";
+        if (part == new Fraction(1, 3)) return "trip";
+        return part == new Fraction(2, 3) ? "let" : null;
+    }
+
+    /// <summary>The places within a beat, as parts of it, where a syllable can fall; empty for a word that is no syllable.</summary>
+    /// <param name="syllable">The syllable in lower case.</param>
+    /// <param name="isCompound">Whether the counted beat is a dotted one.</param>
+    internal static ReadOnlySpan<Fraction> PlacesOf(string syllable, bool isCompound) => (syllable, isCompound) switch
+    {
+        ("&" or "and" or "+", false) => Half,
+        ("&" or "and" or "+", true) => Third,
+        ("e", false) => FirstQuarter,
+        ("a", false) => LastQuarter,
+        ("a", true) => TwoThirds,
+        ("trip" or "la", _) => Third,
+        ("let" or "li", _) => TwoThirds,
+        ("te", false) => Half,
+        ("ta", false) => Quarters,
+        ("ta", true) => Sixths,
+        _ => default,
+    };
+
+    /// <summary>Every syllable besides numbers.</summary>
+    internal static readonly string[] Syllables = ["&", "and", "e", "a", "trip", "let", "la", "li", "ta", "te"];
+
+    private static readonly Fraction[] Half = [new(1, 2)];
+    private static readonly Fraction[] Third = [new(1, 3)];
+    private static readonly Fraction[] TwoThirds = [new(2, 3)];
+    private static readonly Fraction[] FirstQuarter = [new(1, 4)];
+    private static readonly Fraction[] LastQuarter = [new(3, 4)];
+    private static readonly Fraction[] Quarters = [new(1, 4), new(3, 4)];
+    private static readonly Fraction[] Sixths = [new(1, 6), new(1, 2), new(5, 6)];
+}

@@ -1,0 +1,64 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>The words that mark a stroke: "accent", "ghost", "thumb", "hammer".</summary>
+public static class MarkWords
+{
+    /// <summary>Every word with what it marks, in the order help shows them.</summary>
+    public static IReadOnlyList<(string Word, StrokeMarks Marks)> All { get; } =
+    [
+        ("accent", new(Articulations.Accent)),
+        ("strong", new(Articulations.Marcato)),
+        ("staccato", new(Articulations.Staccato)),
+        ("tenuto", new(Articulations.Tenuto)),
+        ("mute", new(Articulations.PalmMute)),
+        ("let-ring", new(Articulations.LetRing)),
+        ("vibrato", new(Articulations.Vibrato)),
+        ("ghost", new(Head: Notehead.Ghost)),
+        ("dead", new(Head: Notehead.Dead)),
+        ("thumb", new(Stroke: Stroke.Thumb)),
+        ("pop", new(Stroke: Stroke.Pop)),
+        ("down", new(Stroke: Stroke.Down)),
+        ("up", new(Stroke: Stroke.Up)),
+        ("index", new(Stroke: Stroke.Index)),
+        ("middle", new(Stroke: Stroke.Middle)),
+        ("ring", new(Stroke: Stroke.Ring)),
+        ("hammer", new(Connection: Connection.HammerOn)),
+        ("pull", new(Connection: Connection.PullOff)),
+        ("slide", new(Connection: Connection.Slide)),
+    ];
+
+    /// <summary>Reads one word, or several joined by colons ("thumb:accent"); "-" marks nothing.</summary>
+    /// <returns>The marks; null with the reason reported when a word is unknown.</returns>
+    public static StrokeMarks? Read(LocatedText text, DiagnosticBag bag)
+    {
+        if (text.Value == "-") return default(StrokeMarks);
+        var sum = default(StrokeMarks);
+        var start = 0;
+        while (start <= text.Length)
+        {
+            var end = text.Value.IndexOf(':', start);
+            if (end < 0) end = text.Length;
+            var word = text.Value[start..end];
+            if (Find(word) is not { } marks)
+            {
+                bag.Add(text.SpanOf(start, end - start), RhythmProblems.UnknownMarkWord(word, NearestWord.Find(word, All.Select(m => m.Word))));
+                return null;
+            }
+            sum = new StrokeMarks(
+                sum.Articulations | marks.Articulations,
+                marks.Stroke == Stroke.None ? sum.Stroke : marks.Stroke,
+                marks.Head == Notehead.Normal ? sum.Head : marks.Head,
+                marks.Connection == Connection.None ? sum.Connection : marks.Connection);
+            start = end + 1;
+        }
+        return sum;
+    }
+
+    private static StrokeMarks? Find(string word)
+    {
+        foreach (var (name, marks) in All) if (name.Equals(word, StringComparison.OrdinalIgnoreCase)) return marks;
+        return null;
+    }
+}

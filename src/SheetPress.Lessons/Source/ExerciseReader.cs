@@ -1,0 +1,183 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>Reads the list of exercises.</summary>
+/// <param name="styles">The styles to choose from.</param>
+/// <param name="meter">The lesson's meter.</param>
+/// <param name="instrument">The instrument the lesson is written for.</param>
+/// <param name="bag">Where problems go.</param>
+internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter meter, Instrument instrument, DiagnosticBag bag)
+{
+    private const int MaximumExercises = 200;
+    private const int MaximumMarks = 64;
+
+    /// <summary>Entries that every exercise can have.</summary>
+    internal static readonly string[] CommonNames =
+    [
+        "style", "title", "instruction", "rhythm", "count", "tempo", "level", "position", "range", "strings", "open-strings", "show", "layout",
+        "measures-per-system", "seed", "marks",
+    ];
+
+    private static readonly (string, StaffLayout)[] Layouts =
+    [
+        ("staff-and-tab", StaffLayout.StaffAndTab), ("staff", StaffLayout.Staff), ("tab", StaffLayout.Tab), ("chord-chart", StaffLayout.ChordChart),
+    ];
+
+    private enum Row
+    {
+        Fingers,
+        Degrees,
+        Counts,
+        Romans,
+        Nothing,
+    }
+
+    private static readonly (string, Row)[] Rows = [("fingers", Row.Fingers), ("degrees", Row.Degrees), ("counts", Row.Counts), ("romans", Row.Romans), ("nothing", Row.Nothing)];
+
+    /// <summary>The exercises in order, faulty ones left out.</summary>
+    public ImmutableArray<ExerciseRequest> Read(SourceNode node)
+    {
+        if (node is not SequenceNode list)
+        {
+            bag.Add(node.Span, ExerciseProblems.ExercisesNotList());
+            return [];
+        }
+        if (list.Items.Length > MaximumExercises)
+        {
+            bag.Add(list.Items[MaximumExercises].Span, ExerciseProblems.TooManyExercises(MaximumExercises));
+            return [];
+        }
+        var requests = ImmutableArray.CreateBuilder<ExerciseRequest>();
+        foreach (var item in list.Items) if (ReadItem(item) is { } request) requests.Add(request);
+        return requests.ToImmutable();
+    }
+
+    private ExerciseRequest? ReadItem(SourceNode item)
+    {
+        switch (item)
+        {
+            case ScalarNode { IsEmpty: false } scalar:
+                var name = scalar.Text.Trim();
+                return FindStyle(name) is { } style ? CheckRequired(new ExerciseRequest { Style = style, Span = name.Span }, name.Span) : null;
+            case MappingNode mapping:
+                return ReadMapping(mapping);
+            case BrokenNode:
+                return null;
+            default:
+                bag.Add(item.Span, ExerciseProblems.ExerciseNotEntries());
+                return null;
+        }
+    }
+
+    private ExerciseRequest? ReadMapping(MappingNode mapping)
+    {
+        var style = StyleOf(mapping);
+        string[]? known = style is null ? null : [.. CommonNames, .. style.Options.Select(o => o.Name)];
+        var fields = new FieldReader(mapping, known, style is null ? "an exercise" : $"the exercise '{style.Name}'", bag);
+        fields.Require("style", ExerciseProblems.NoStyle(), mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span);
+        // Everything is read even when the style is unknown, so that one run shows all faults.
+        var marks = ReadMarks(fields);
+        var rhythm = ReadRhythm(fields);
+        var show = ReadShow(fields);
+        var title = fields.Line("title", 120);
+        var instruction = fields.Line("instruction", 300);
+        var tempo = fields.Text("tempo") is { } text ? TempoReader.Read(text, meter, bag) : null;
+        var level = fields.Number("level", 1, 5);
+        var neck = new NeckReader(instrument, bag).Read(fields);
+        var layout = fields.Choice("layout", Layouts);
+        var measures = fields.Number("measures-per-system", 1, 16);
+        var seed = fields.Number("seed", 0, 1_000_000);
+        if (style is null) return null;
+        var request = new ExerciseRequest
+        {
+            Style = style,
+            Title = title,
+            Instruction = instruction,
+            Rhythm = rhythm?.WithMarks(marks),
+            Marks = marks,
+            Tempo = tempo,
+            Level = level,
+            Neck = neck,
+            Layout = layout ?? StaffLayout.StaffAndTab,
+            ShowFingers = Shown(Row.Fingers),
+            ShowDegrees = Shown(Row.Degrees),
+            ShowCounts = Shown(Row.Counts),
+            ShowRomans = Shown(Row.Romans),
+            MeasuresPerSystem = measures,
+            Seed = seed ?? 1,
+            Options = new OptionReader(bag).Read(style, fields),
+            Span = mapping.Span,
+        };
+        return CheckRequired(request, fields.SpanOf("style"), fields);
+
+        bool? Shown(Row row) => show is null ? null : show.Contains(row);
+    }
+
+    private ExerciseStyle? StyleOf(MappingNode mapping)
+    {
+        foreach (var entry in mapping.Entries)
+        {
+            if (entry.Name.Value != "style") continue;
+            if (entry.Value is ScalarNode { IsEmpty: false } scalar) return FindStyle(scalar.Text.Trim());
+            if (entry.Value is not (ScalarNode or BrokenNode)) bag.Add(entry.Value.Span, FieldProblems.WrongType("style", "the name of a style"));
+            return null;
+        }
+        return null;
+    }
+
+    private ExerciseStyle? FindStyle(LocatedText name)
+    {
+        var wanted = name.Value.Replace(' ', '-').ToLowerInvariant();
+        foreach (var style in styles) if (style.Name == wanted) return style;
+        var names = styles.Select(s => s.Name).ToArray();
+        bag.Add(name.Span, ExerciseProblems.UnknownStyle(name.Value, NearestWord.Find(wanted, names), names));
+        return null;
+    }
+
+    private ExerciseRequest? CheckRequired(ExerciseRequest request, SourceSpan span, FieldReader? fields = null)
+    {
+        var complete = true;
+        foreach (var option in request.Style.Options)
+        {
+            if (!option.Required || request.Options.ContainsKey(option.Name)) continue;
+            complete = false;
+            if (fields?.IsGiven(option.Name) != true) bag.Add(span, ExerciseProblems.MissingOption(request.Style.Name, option.Name, option.Summary));
+        }
+        return complete ? request : null;
+    }
+
+    private RhythmPattern? ReadRhythm(FieldReader fields)
+    {
+        var values = fields.JoinedText("rhythm", ' ');
+        var counts = fields.JoinedText("count", ' ');
+        if (values is not null && counts is not null) bag.Add(fields.SpanOf("count"), ExerciseProblems.RhythmAndCount());
+        var fromValues = values is null ? null : RhythmReader.ReadValues(values, meter, bag);
+        var fromCounts = counts is null ? null : RhythmReader.ReadCounts(counts, meter, bag);
+        return fromValues ?? fromCounts;
+    }
+
+    private ImmutableArray<StrokeMarks> ReadMarks(FieldReader fields)
+    {
+        var words = fields.Words("marks");
+        if (words.Length > MaximumMarks)
+        {
+            bag.Add(words[MaximumMarks].Span, ExerciseProblems.TooManyMarks(MaximumMarks));
+            return [];
+        }
+        var marks = ImmutableArray.CreateBuilder<StrokeMarks>(words.Length);
+        foreach (var word in words) if (MarkWords.Read(word, bag) is { } mark) marks.Add(mark);
+        return marks.ToImmutable();
+    }
+
+    private HashSet<Row>? ReadShow(FieldReader fields)
+    {
+        var words = fields.Words("show");
+        if (words.IsEmpty) return null;
+        var rows = new HashSet<Row>();
+        foreach (var word in words) if (fields.ChoiceOf(word, "show", Rows) is { } row) rows.Add(row);
+        if (rows.Contains(Row.Nothing) && rows.Count > 1) bag.Add(fields.SpanOf("show"), ExerciseProblems.NothingAndSomething());
+        return rows;
+    }
+}

@@ -1,0 +1,140 @@
+using System.Globalization;
+using System.Text;
+
+namespace SheetPress.Lessons;
+
+/// <summary>The lesson files that some paths lead to.</summary>
+/// <param name="Paths">Files in a stable order, each once.</param>
+/// <param name="Problems">What was wrong with the paths: errors about files as a whole.</param>
+public sealed record LessonFileSet(IReadOnlyList<string> Paths, IReadOnlyList<Diagnostic> Problems);
+
+/// <summary>Finds and loads lesson files.</summary>
+public static class LessonFiles
+{
+    /// <summary>
+    /// The lesson files (*.yaml, *.yml) of some paths: a file stands for itself, a folder for all files in it and below, hidden ones and
+    /// links to other folders left out. Files come in the order of the paths, those of a folder in the order of their relative paths by
+    /// character code. Paths that do not exist, folders without lessons and files that would share an id are reported.
+    /// </summary>
+    public static LessonFileSet Find(IEnumerable<string> paths)
+    {
+        ArgumentNullException.ThrowIfNull(paths);
+        var files = new List<string>();
+        var problems = new List<Diagnostic>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var path in paths)
+        {
+            if (File.Exists(path))
+            {
+                Add(path);
+            }
+            else if (Directory.Exists(path))
+            {
+                var inFolder = InFolder(path, problems);
+                if (inFolder.Count == 0) problems.Add(About(path, FileProblems.NoLessons()));
+                foreach (var file in inFolder) Add(file);
+            }
+            else
+            {
+                problems.Add(About(path, FileProblems.NotFound()));
+            }
+        }
+        var byId = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var file in files)
+        {
+            if (!byId.TryAdd(IdOf(file), file)) problems.Add(About(file, FileProblems.SameId(IdOf(file), byId[IdOf(file)])));
+        }
+        return new LessonFileSet(files, problems);
+
+        void Add(string file)
+        {
+            if (seen.Add(Path.GetFullPath(file))) files.Add(file);
+        }
+    }
+
+    /// <summary>
+    /// The name for a lesson's outputs: its file name without extension, in lower case, accents taken off, everything that is no letter or
+    /// digit turned to single hyphens; "lesson" when nothing is left.
+    /// </summary>
+    public static string IdOf(string path) => Slug(Path.GetFileNameWithoutExtension(path));
+
+    /// <summary>A text as lower-case words joined with hyphens; "lesson" when nothing is left.</summary>
+    public static string Slug(string text)
+    {
+        var id = new StringBuilder();
+        foreach (var sign in text.Normalize(NormalizationForm.FormD))
+        {
+            if (CharUnicodeInfo.GetUnicodeCategory(sign) == UnicodeCategory.NonSpacingMark) continue;
+            if (char.IsLetterOrDigit(sign)) id.Append(char.ToLowerInvariant(sign));
+            else if (id.Length > 0 && id[^1] != '-') id.Append('-');
+        }
+        var slug = id.ToString().TrimEnd('-').Normalize(NormalizationForm.FormC);
+        return slug.Length == 0 ? "lesson" : slug;
+    }
+
+    /// <summary>Loads a file. UTF-8, with or without a byte-order mark; anything else is reported into the bag that comes back.</summary>
+    /// <returns>The text, empty when it could not be read, and a bag that says why.</returns>
+    public static (SourceText Source, DiagnosticBag Bag) Load(string path)
+    {
+        byte[] bytes;
+        try
+        {
+            var length = new FileInfo(path).Length;
+            if (length > SourceGuard.MaximumLength * 4L) return Failed(path, FileProblems.FileTooLarge(SourceGuard.MaximumLength));
+            bytes = File.ReadAllBytes(path);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            return Failed(path, FileProblems.Unreadable());
+        }
+        return Decode(path, bytes);
+    }
+
+    /// <summary>Makes a source of the bytes of a file.</summary>
+    public static (SourceText Source, DiagnosticBag Bag) Decode(string path, ReadOnlySpan<byte> bytes)
+    {
+        if (bytes.Length >= 2 && ((bytes[0] == 0xFF && bytes[1] == 0xFE) || (bytes[0] == 0xFE && bytes[1] == 0xFF))) return Failed(path, FileProblems.Utf16());
+        if (bytes.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF])) bytes = bytes[3..];
+        try
+        {
+            var source = new SourceText(path, new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes));
+            return (source, new DiagnosticBag(source));
+        }
+        catch (DecoderFallbackException)
+        {
+            // Read once more with marks for what is wrong, to show where it is.
+            var source = new SourceText(path, Encoding.UTF8.GetString(bytes));
+            var bag = new DiagnosticBag(source);
+            var at = Math.Max(0, source.Text.IndexOf('\uFFFD', StringComparison.Ordinal));
+            bag.Add(new SourceSpan(at, at + 1), source.Text.Contains('\0', StringComparison.Ordinal) ? FileProblems.Utf16() : FileProblems.NotUtf8());
+            return (source, bag);
+        }
+    }
+
+    private static List<string> InFolder(string folder, List<Diagnostic> problems)
+    {
+        var options = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint, IgnoreInaccessible = true };
+        try
+        {
+            var found = Directory.EnumerateFiles(folder, "*", options).Where(f => Path.GetExtension(f).ToLowerInvariant() is ".yaml" or ".yml").ToList();
+            found.Sort((a, b) => string.CompareOrdinal(a.Replace('\\', '/'), b.Replace('\\', '/')));
+            return found;
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            problems.Add(About(folder, FileProblems.Unreadable()));
+            return [];
+        }
+    }
+
+    private static (SourceText, DiagnosticBag) Failed(string path, Problem problem)
+    {
+        var source = new SourceText(path, "");
+        var bag = new DiagnosticBag(source);
+        bag.Add(new SourceSpan(0, 0), problem);
+        return (source, bag);
+    }
+
+    private static Diagnostic About(string path, Problem problem) =>
+        new(problem.Code, problem.Severity, problem.Message, problem.Advice, new SourceText(path, ""), new SourceSpan(0, 0));
+}

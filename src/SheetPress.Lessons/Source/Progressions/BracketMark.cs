@@ -1,0 +1,126 @@
+using System.Globalization;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>Reads what stands in square brackets in a progression and applies it to its bar.</summary>
+/// <param name="bag">Where problems go.</param>
+internal sealed class BracketMark(DiagnosticBag bag)
+{
+    private static readonly string[] Words = ["pickup", "key", "segno", "coda", "to coda", "fine", "D.C.", "D.S.", "new line"];
+
+    /// <summary>Applies a mark to a bar.</summary>
+    /// <param name="token">The mark.</param>
+    /// <param name="bar">The bar it stands in.</param>
+    /// <param name="isFirstBar">Whether no bar stands before it.</param>
+    public void Apply(ProgressionToken token, WrittenBar bar, bool isFirstBar)
+    {
+        var text = token.Text.Value;
+        var lower = text.ToLowerInvariant();
+        if (text.Length == 0)
+        {
+            bag.Add(token.Span, ProgressionProblems.EmptyMark());
+        }
+        else if (char.IsAsciiDigit(text[0]) && text.Contains('/', StringComparison.Ordinal))
+        {
+            if (MeterReader.Read(token.Text, bag) is { } meter && BeforeChords(token, bar)) bar.Meter = meter;
+        }
+        else if (lower.StartsWith("key ", StringComparison.Ordinal))
+        {
+            var name = token.Text.Slice(4, text.Length - 4).Trim();
+            if (KeyReader.Read(name, bag) is { } key && BeforeChords(token, bar)) bar.Key = key;
+        }
+        else if (lower == "pickup" || lower.StartsWith("pickup ", StringComparison.Ordinal))
+        {
+            ReadPickup(token, bar, isFirstBar);
+        }
+        else if (lower == "new line")
+        {
+            bar.BreakBefore = true;
+        }
+        else if (Jump(lower) is { } jump)
+        {
+            bar.EndMarks.Add(jump);
+        }
+        else if (lower is "segno" or "coda")
+        {
+            bar.StartMarks.Add((lower == "segno" ? DirectionKind.Segno : DirectionKind.Coda, ""));
+        }
+        else
+        {
+            ReadRehearsal(token, bar);
+        }
+    }
+
+    private static (DirectionKind Kind, string Text)? Jump(string lower)
+    {
+        if (lower == "fine") return (DirectionKind.Fine, "Fine");
+        if (lower == "to coda") return (DirectionKind.ToCoda, "To Coda");
+        var kind = lower.StartsWith("d.c.", StringComparison.Ordinal) ? DirectionKind.DaCapo
+            : lower.StartsWith("d.s.", StringComparison.Ordinal) ? DirectionKind.DalSegno
+            : (DirectionKind?)null;
+        if (kind is null) return null;
+        var name = kind == DirectionKind.DaCapo ? "D.C." : "D.S.";
+        return lower[4..].Trim() switch
+        {
+            "" => (kind.Value, name),
+            "al fine" => (kind.Value, name + " al Fine"),
+            "al coda" => (kind.Value, name + " al Coda"),
+            _ => null,
+        };
+    }
+
+    private void ReadPickup(ProgressionToken token, WrittenBar bar, bool isFirstBar)
+    {
+        var number = token.Text.Value.Length > 6 ? token.Text.Value[6..].Trim() : "";
+        if (number.EndsWith("beats", StringComparison.OrdinalIgnoreCase)) number = number[..^5].Trim();
+        else if (number.EndsWith("beat", StringComparison.OrdinalIgnoreCase)) number = number[..^4].Trim();
+        if (!BeatCount.TryParse(number, out var beats)) bag.Add(token.Span, ProgressionProblems.PickupLength());
+        else if (!isFirstBar || bar.Chords.Count > 0) bag.Add(token.Span, ProgressionProblems.PickupNotFirst());
+        else bar.Pickup = beats;
+    }
+
+    private void ReadRehearsal(ProgressionToken token, WrittenBar bar)
+    {
+        var text = token.Text.Value;
+        if (text.Length >= 4 && NearestWord.Find(text, Words) is { } near)
+        {
+            bag.Add(token.Span, ProgressionProblems.UnknownMark(text, near));
+        }
+        else if (text.Length > 24)
+        {
+            bag.Add(token.Span, ProgressionProblems.LongLabel());
+        }
+        else if (bar.Chords.Count > 0)
+        {
+            bag.Add(token.Span, ProgressionProblems.MarkBehindChord(text));
+        }
+        else
+        {
+            bar.StartMarks.Add((DirectionKind.Rehearsal, text));
+        }
+    }
+
+    private bool BeforeChords(ProgressionToken token, WrittenBar bar)
+    {
+        if (bar.Chords.Count == 0) return true;
+        bag.Add(token.Span, ProgressionProblems.MarkBehindChord(token.Text.Value));
+        return false;
+    }
+}
+
+/// <summary>Beats as they are written: whole, or with quarters of a beat as decimals.</summary>
+internal static class BeatCount
+{
+    /// <summary>Reads "3", "1.5", "0.25": above zero, at most 64, in quarters of a beat.</summary>
+    public static bool TryParse(string text, out Fraction beats)
+    {
+        beats = default;
+        if (text.Length is 0 or > 6 || !decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return false;
+        var quarters = number * 4;
+        if (number <= 0 || number > 64 || quarters != decimal.Truncate(quarters)) return false;
+        beats = new Fraction((long)quarters, 4);
+        return true;
+    }
+}

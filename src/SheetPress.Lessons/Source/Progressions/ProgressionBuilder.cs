@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>Makes the progression from its written bars: who sounds when, in which key and meter.</summary>
+/// <param name="rekeying">The way from the written key.</param>
+/// <param name="bag">Where problems go.</param>
+internal sealed class ProgressionBuilder(Rekeying rekeying, DiagnosticBag bag)
+{
+    private readonly HarmonyReader _harmony = new(rekeying, bag);
+    private readonly ImmutableArray<ChordSpan>.Builder _chords = ImmutableArray.CreateBuilder<ChordSpan>();
+    private readonly ImmutableArray<FrameMeasure>.Builder _measures = ImmutableArray.CreateBuilder<FrameMeasure>();
+
+    /// <summary>The progression of some bars, at least one.</summary>
+    public Progression Build(ImmutableArray<WrittenBar> bars, Key key, Meter meter)
+    {
+        var endings = EndingPlan.Of(bars);
+        var start = Fraction.Zero;
+        for (var i = 0; i < bars.Length; i++)
+        {
+            var bar = bars[i];
+            meter = bar.Meter ?? meter;
+            if (bar.Key is { } change) key = rekeying.Move(change);
+            var length = LengthOf(bar, meter);
+            var first = _chords.Count;
+            AddChords(bar, i, start, length, meter, key);
+            _measures.Add(new FrameMeasure
+            {
+                Meter = meter,
+                Key = key,
+                Length = length,
+                Harmonies = [.. _chords.Skip(first).Where(c => !c.IsHeld).Select(c => new HarmonyMark(c.Start - start, c.Chord))],
+                Directions = [.. bar.StartMarks.Select(m => new Direction(Fraction.Zero, m.Kind, m.Text)), .. bar.EndMarks.Select(m => new Direction(length, m.Kind, m.Text))],
+                RepeatStart = bar.RepeatStart,
+                RepeatEndTimes = endings[i].Times,
+                EndingStart = bar.Ending,
+                EndingStop = endings[i].Stops,
+                EndingClosed = endings[i].Closed,
+                BreakBefore = bar.BreakBefore,
+                Barline = bar.DoubleBarline && i < bars.Length - 1 ? Barline.Double : null,
+            });
+            start += length;
+        }
+        return new Progression(_measures.ToImmutable(), _chords.ToImmutable());
+    }
+
+    private Fraction LengthOf(WrittenBar bar, Meter meter)
+    {
+        if (bar.Pickup is not { } beats) return meter.MeasureLength;
+        var length = meter.UnitLength * beats;
+        if (length < meter.MeasureLength) return length;
+        bag.Add(bar.Span, ProgressionProblems.PickupTooLong(meter.ToString()));
+        return meter.MeasureLength;
+    }
+
+    private void AddChords(WrittenBar bar, int index, Fraction start, Fraction length, Meter meter, Key key)
+    {
+        if (bar.Chords.Exists(c => IsSame(c.Text.Value)))
+        {
+            AddSame(bar, index, start, length);
+            return;
+        }
+        var durations = BarShares.Of(bar, length, meter, bag);
+        var at = start;
+        for (var i = 0; i < bar.Chords.Count; i++)
+        {
+            var written = bar.Chords[i];
+            var text = written.Text;
+            var isHeld = text.Value.Equals("hold", StringComparison.OrdinalIgnoreCase);
+            Chord? chord = null;
+            if (isHeld)
+            {
+                if (_chords.Count == 0) bag.Add(text.Span, ProgressionProblems.NothingToHold());
+                else chord = _chords[^1].Chord;
+            }
+            else if (text.Length == 0)
+            {
+                bag.Add(written.Span, ProgressionProblems.BeatsWithoutChord());
+            }
+            else if (!HarmonyReader.IsNoChord(text.Value))
+            {
+                chord = _harmony.Read(text, key);
+            }
+            _chords.Add(new ChordSpan(at, durations[i], chord, null, text.Span) { Measure = index, IsHeld = isHeld && _chords.Count > 0 });
+            at += durations[i];
+        }
+    }
+
+    private void AddSame(WrittenBar bar, int index, Fraction start, Fraction length)
+    {
+        var word = bar.Chords.Find(c => IsSame(c.Text.Value))!;
+        var before = _measures.Count > 0 ? _measures[^1] : null;
+        if (bar.Chords.Count > 1) bag.Add(word.Span, ProgressionProblems.SameNotAlone());
+        if (word.Beats is not null) bag.Add(word.Span, ProgressionProblems.SameWithBeats());
+        if (before is null) bag.Add(word.Span, ProgressionProblems.NothingBefore());
+        else if (before.Length != length) bag.Add(word.Span, ProgressionProblems.SameInOtherLength());
+        if (before is null || before.Length != length)
+        {
+            _chords.Add(new ChordSpan(start, length, null, null, word.Span) { Measure = index });
+            return;
+        }
+        foreach (var chord in _chords.Where(c => c.Measure == index - 1).ToArray())
+        {
+            _chords.Add(chord with { Start = chord.Start + before.Length, Measure = index, Span = word.Span });
+        }
+    }
+
+    private static bool IsSame(string text) => text.Equals("same", StringComparison.OrdinalIgnoreCase);
+}

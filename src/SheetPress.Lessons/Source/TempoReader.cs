@@ -1,0 +1,52 @@
+using System.Globalization;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>
+/// Reads a tempo: a number counts the beat of the meter (the quarter, the half in 2/2, the dotted quarter in 6/8); "half = 60" or
+/// "dotted quarter = 72" names the value that is counted.
+/// </summary>
+internal static class TempoReader
+{
+    /// <summary>The slowest tempo, beats a minute.</summary>
+    public const int Slowest = 20;
+    /// <summary>The fastest tempo, beats a minute.</summary>
+    public const int Fastest = 400;
+
+    /// <summary>The tempo, or null with the reason reported.</summary>
+    public static Tempo? Read(LocatedText text, Meter meter, DiagnosticBag bag)
+    {
+        var beat = BeatOf(meter);
+        var sign = text.Value.IndexOf('=', StringComparison.Ordinal);
+        if (sign >= 0)
+        {
+            var words = RhythmWords.Of(text.Slice(0, sign));
+            var at = 0;
+            if (words.IsEmpty || NotePhrase.Read(words, ref at, null) is not { IsRest: false, Count: 1, Tuplet: 0, IsFill: false } phrase || at < words.Length)
+            {
+                bag.Add(text.Slice(0, sign).Trim() is { Length: > 0 } name ? name.Span : text.Span, FieldProblems.UnknownTempoBeat());
+                return null;
+            }
+            beat = phrase.Value;
+            text = text.Slice(sign + 1, text.Length - sign - 1).Trim();
+        }
+        return Number(text, bag) is { } number ? new Tempo(number, beat) : null;
+    }
+
+    /// <summary>Beats a minute, or null with the reason reported.</summary>
+    public static double? Number(LocatedText text, DiagnosticBag bag)
+    {
+        if (text.Length == 0 || !double.TryParse(text.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) bag.Add(text.Span, FieldProblems.UnknownTempo(text.Value));
+        else if (number is < Slowest or > Fastest) bag.Add(text.Span, FieldProblems.OutOfRange("tempo", Slowest, Fastest));
+        else return number;
+        return null;
+    }
+
+    /// <summary>The value that a bare number counts.</summary>
+    public static NoteValue BeatOf(Meter meter)
+    {
+        if (meter.IsCompound) return new NoteValue(meter.BeatUnit == 8 ? NoteBase.Quarter : NoteBase.Eighth, 1);
+        return new NoteValue(meter.BeatUnit switch { 1 => NoteBase.Whole, 2 => NoteBase.Half, _ => NoteBase.Quarter });
+    }
+}
