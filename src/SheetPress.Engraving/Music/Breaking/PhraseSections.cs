@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Where the phrases of an exercise lie: how far each measure is from the start of its section.</summary>
+internal static class PhraseSections
+{
+    /// <summary>
+    /// For each measure how many measures of its section come before it; 0 where a section starts: at repeats, double barlines,
+    /// rehearsal marks, asked-for breaks. A pickup does not count.
+    /// </summary>
+    public static ImmutableArray<int> Positions(ImmutableArray<MeasureContext> contexts)
+    {
+        var positions = ImmutableArray.CreateBuilder<int>(contexts.Length);
+        var position = 0;
+        for (var i = 0; i < contexts.Length; i++)
+        {
+            if (i > 0)
+            {
+                position += contexts[i - 1].IsPickup ? 0 : contexts[i - 1].Count;
+                if (StartsSection(contexts[i - 1], contexts[i])) position = 0;
+            }
+            positions.Add(position);
+        }
+        return positions.MoveToImmutable();
+    }
+
+    private static bool StartsSection(MeasureContext before, MeasureContext context) =>
+        context.Measure.RepeatStart || context.Measure.BreakBefore
+        || before.LastMeasure.RepeatEndTimes > 0 || before.LastMeasure.Barline is Barline.Double or Barline.Final
+        || context.Measure.Directions.Any(d => d.Kind == DirectionKind.Rehearsal && d.Offset == Fraction.Zero);
+}

@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Chooses where systems break: evenly filled, at phrases, at repeats; over the whole exercise at once.</summary>
+internal sealed class SystemBreaker
+{
+    /// <summary>A last system filled less than this is left ragged.</summary>
+    public const double RaggedBelow = 2.0 / 3;
+
+    // A system stretched to 1.45 times or squeezed to 0.88 times its natural width costs one unit; beyond the limits of good
+    // spacing (1.6 and 0.85) it costs far more.
+    private const double StretchUnit = 0.45;
+    private const double SqueezeUnit = 0.12;
+    private const double MostStretch = 1.6;
+    private const double MostSqueeze = 0.85;
+    private const double BeyondStretch = 10;
+    private const double BeyondSqueeze = 60;
+
+    // Cost of a break by its place in the section: after four measures, after two, elsewhere; a section start is welcome.
+    private const double AtSection = -0.3;
+    private const double AfterTwo = 0.35;
+    private const double Elsewhere = 0.9;
+
+    // A last system of one short measure looks lost.
+    private const double LonelyMeasure = 0.6;
+    private const double LonelyBelow = 0.3;
+
+    // A single measure that is wider than the line has to be taken all the same.
+    private const double Overfull = 1000;
+
+    // Denser or wider spacing of the whole exercise that is tried, and its cost for each unit of widening.
+    private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5];
+    private const double DensityCost = 0.5;
+
+    private readonly Score _score;
+    private readonly ImmutableArray<MeasureContext> _contexts;
+    private readonly ImmutableArray<MeasureSprings> _measures;
+    private readonly BoundaryCache _boundaries;
+    private readonly ImmutableArray<int> _positions;
+    private readonly double _width;
+    private readonly double _firstIndent;
+
+    public SystemBreaker(Score score, ImmutableArray<MeasureContext> contexts, ImmutableArray<MeasureSprings> measures, BoundaryCache boundaries, double width, double firstIndent)
+    {
+        (_score, _contexts, _measures, _boundaries, _width, _firstIndent) = (score, contexts, measures, boundaries, width, firstIndent);
+        _positions = PhraseSections.Positions(contexts);
+    }
+
+    /// <summary>The systems of the best set of breaks.</summary>
+    public ImmutableArray<SystemSprings> Break()
+    {
+        ImmutableArray<SystemSprings> best = [];
+        var least = double.PositiveInfinity;
+        foreach (var density in Densities)
+        {
+            var tried = new Dictionary<(int, int), SystemSprings>();
+            SystemSprings Assemble(int first, int end)
+            {
+                if (!tried.TryGetValue((first, end), out var springs)) tried[(first, end)] = springs = new SystemSprings(_measures, _boundaries, first, end, density);
+                return springs;
+            }
+            var starts = OptimalBreaks.Find(_contexts.Length, (first, end) => Cost(first, end, Assemble));
+            var systems = starts.Select((s, i) => Assemble(s, i + 1 < starts.Length ? starts[i + 1] : _contexts.Length)).ToImmutableArray();
+            var sum = systems.Sum(s => Cost(s.First, s.End, Assemble)!.Value) + ((density - 1) * DensityCost * systems.Length);
+            if (sum >= least) continue;
+            least = sum;
+            best = systems;
+        }
+        return best;
+    }
+
+    /// <summary>Width of the system that starts at a measure.</summary>
+    public double WidthAt(int first) => first == 0 ? _width - _firstIndent : _width;
+
+    private double? Cost(int first, int end, Func<int, int, SystemSprings> assemble)
+    {
+        for (var i = first + 1; i < end; i++) if (_contexts[i].Measure.BreakBefore) return null;
+        if (_score.MeasuresPerSystem is { } fixedCount && end - first > 1 && !FitsFixedCount(first, end, fixedCount)) return null;
+        var springs = assemble(first, end);
+        var width = WidthAt(first);
+        if (springs.LeastWidth > width) return end - first == 1 ? Overfull : null;
+        var ratio = springs.Ratio(width);
+        var isLast = end == _contexts.Length;
+        var fill = springs.NaturalWidth / width;
+        if (isLast && fill < RaggedBelow) return end - first == 1 && first > 0 && fill < LonelyBelow ? LonelyMeasure : 0;
+        return Badness(ratio) + (isLast ? 0 : BreakCost(end));
+    }
+
+    // With a fixed count every system holds that many, counted anew from each asked-for break; a pickup comes on top.
+    private bool FitsFixedCount(int first, int end, int count)
+    {
+        var held = 0;
+        for (var i = first; i < end; i++) held += _contexts[i].IsPickup ? 0 : 1;
+        return held <= count;
+    }
+
+    private double BreakCost(int at)
+    {
+        if (_contexts[at].Measure.BreakBefore) return 0;
+        if (_score.MeasuresPerSystem is { } fixedCount) return FixedCountCost(at, fixedCount);
+        var position = _positions[at];
+        if (position == 0) return AtSection;
+        return position % 4 == 0 ? 0 : position % 2 == 0 ? AfterTwo : Elsewhere;
+    }
+
+    private double FixedCountCost(int at, int count)
+    {
+        var since = 0;
+        for (var i = at - 1; i >= 0; i--)
+        {
+            since += _contexts[i].IsPickup ? 0 : 1;
+            if (_contexts[i].Measure.BreakBefore) break;
+        }
+        return since % count == 0 ? 0 : Overfull;
+    }
+
+    private static double Badness(double ratio)
+    {
+        var unit = ratio >= 1 ? (ratio - 1) / StretchUnit : (1 - ratio) / SqueezeUnit;
+        return (unit * unit) + (BeyondStretch * Math.Max(0, ratio - MostStretch)) + (BeyondSqueeze * Math.Max(0, MostSqueeze - ratio));
+    }
+}

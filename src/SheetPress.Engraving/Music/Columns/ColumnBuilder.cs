@@ -1,0 +1,142 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Gathers what starts at each moment of a measure, with the ink it takes up in each lane.</summary>
+internal sealed class ColumnBuilder(Score score, TextSizes sizes)
+{
+    // Room that joins and loose slides need beside their note, so that they can be seen.
+    private const double SlideRoom = 1.4;
+    private const double TieRoom = 0.8;
+    private const double ArcRoom = 0.8;
+    private const double BendRoom = 1.6;
+
+    // Signs in the middle of a measure keep this much white on each side.
+    private const double CentredGap = 1.2;
+
+    // A multi-bar rest is at least this long.
+    private const double MultiBarRestWidth = 9;
+
+    private bool HasStaff => score.Layout != StaffLayout.Tab;
+    private bool HasTab => score.Layout is StaffLayout.StaffAndTab or StaffLayout.Tab;
+
+    /// <summary>The columns of a measure.</summary>
+    public MeasureColumns Build(MeasurePlan plan)
+    {
+        var measure = plan.Context.Measure;
+        var events = plan.Voices.SelectMany(v => v.Events).Where(e => !e.IsHidden).ToList();
+        var onsets = new SortedSet<Fraction> { Fraction.Zero };
+        foreach (var e in events) onsets.Add(e.Event.Onset);
+        foreach (var harmony in measure.Harmonies) onsets.Add(harmony.Offset);
+        var columns = ImmutableArray.CreateBuilder<Column>(onsets.Count);
+        foreach (var onset in onsets)
+        {
+            var boxes = ImmutableArray.CreateBuilder<LaneBox>();
+            foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e);
+            AddRows(boxes, events, onset);
+            foreach (var harmony in measure.Harmonies.Where(h => h.Offset == onset)) AddHarmony(boxes, harmony);
+            columns.Add(new Column(onset, Shortest(plan, events, onset), boxes.ToImmutable()));
+        }
+        return new MeasureColumns(plan, columns.ToImmutable(), LeastWidth(plan, events));
+    }
+
+    private static Fraction Shortest(MeasurePlan plan, List<EventPlan> events, Fraction at)
+    {
+        var shortest = plan.Length;
+        foreach (var e in events)
+        {
+            if (e.Event.Onset <= at && at < e.Event.End && !e.IsCentred) shortest = Fraction.Min(shortest, e.Event.Value.Duration);
+        }
+        return shortest;
+    }
+
+    private static double LeastWidth(MeasurePlan plan, List<EventPlan> events) => plan.Kind switch
+    {
+        MeasureKind.MultiBarRest => MultiBarRestWidth,
+        MeasureKind.RepeatSign => Ink.Glyph("repeat1Bar").Bounds.Width + (2 * CentredGap),
+        _ => events.Any(e => e.IsCentred) ? Ink.Glyph("restWhole").Bounds.Width + (2 * CentredGap) : 0,
+    };
+
+    private void AddEvent(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    {
+        if (HasStaff)
+        {
+            foreach (var mark in e.Marks)
+            {
+                foreach (var box in InkCover.Of(mark)) boxes.Add(new LaneBox(Lane.Staff, box));
+            }
+            if (!e.Heads.IsEmpty) AddStem(boxes, e);
+        }
+        if (HasTab)
+        {
+            foreach (var mark in FretNumbers.Of(e, sizes, showTied: e.Event.Onset == Fraction.Zero)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
+            if (!HasStaff) AddTabRhythm(boxes, e);
+        }
+        AddRooms(boxes, e);
+    }
+
+    private static void AddStem(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    {
+        if (!e.HasStem) return;
+        var half = Ink.Defaults.StemThickness / 2;
+        boxes.Add(new LaneBox(Lane.Staff, new Box(e.StemX - half, Math.Min(e.StemTip, e.StemRoot), e.StemX + half, Math.Max(e.StemTip, e.StemRoot))));
+        if (e.IsBeamed || e.Event.Value.Flags == 0) return;
+        var flag = Ink.Glyph(FlagGlyphs.Name(e.Event.Value.Flags, e.Stem)).Bounds;
+        boxes.Add(new LaneBox(Lane.Staff, flag.Transform(1, e.StemX - half, e.StemTip)));
+    }
+
+    // Below a tab that stands alone: dots and flags beside the stem, rests in its place.
+    private void AddTabRhythm(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    {
+        foreach (var mark in TabRhythm.MarksOf(e, score.Instrument.StringCount)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
+    }
+
+    private void AddRooms(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    {
+        var note = e.Event;
+        if (note.IsRest) return;
+        var tab = HasTab ? boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Aggregate(Box.Empty, (a, b) => a.Union(b)) : Box.Empty;
+        void Room(double left, double right, bool staff = true)
+        {
+            if (HasStaff && staff)
+            {
+                var heads = e.Heads;
+                boxes.Add(new LaneBox(Lane.Staff, new Box(e.Left - left, heads[^1].Y - 0.5, e.Right + right, heads[0].Y + 0.5)));
+            }
+            if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, tab.Top, tab.Right + right, tab.Bottom)));
+        }
+        if (note.SlideIn != LooseSlide.None) Room(SlideRoom, 0);
+        if (note.SlideOut != LooseSlide.None || note.Connection == Connection.Slide) Room(0, SlideRoom);
+        if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom);
+        if (note.Tones.Any(t => t.TieStart)) Room(0, TieRoom);
+        if (note.BendHalfSteps is not null) Room(0, BendRoom, staff: !HasTab);
+    }
+
+    private void AddRows(ImmutableArray<LaneBox>.Builder boxes, List<EventPlan> events, Fraction onset)
+    {
+        foreach (var e in events.Where(e => e.Event.Onset == onset))
+        {
+            if (score.ShowDegrees)
+            {
+                foreach (var tone in e.Event.Tones.Where(t => t.Degree is not null && !t.TieStop)) AddCentred(boxes, Lane.Degree, DegreeText.Layout(tone.Degree!.Value, sizes.Row).Bounds, e.Centre);
+            }
+            if (score.ShowCounts && e.Event.Count is { } count) AddCentred(boxes, Lane.Count, RowTexts.Count(count, sizes).Bounds, e.Centre);
+            if (StrokeSigns.Of(e.Event.Stroke, sizes) is { } stroke) AddCentred(boxes, Lane.Stroke, stroke.Bounds, e.Centre);
+        }
+    }
+
+    private void AddHarmony(ImmutableArray<LaneBox>.Builder boxes, HarmonyMark harmony)
+    {
+        var symbol = ChordSymbolText.Layout(harmony.Chord, sizes.Chord).Bounds;
+        boxes.Add(new LaneBox(Lane.Chord, symbol));
+        if (!harmony.Frame.IsEmpty) boxes.Add(new LaneBox(Lane.Chord, ChordFrame.Layout(harmony.Frame, score.Instrument, sizes).Bounds));
+        if (score.ShowRomans && harmony.Roman is { } roman) boxes.Add(new LaneBox(Lane.Roman, RomanText.Layout(roman, sizes.Roman).Bounds));
+    }
+
+    private static void AddCentred(ImmutableArray<LaneBox>.Builder boxes, Lane lane, Box bounds, double centre)
+    {
+        if (bounds.IsEmpty) return;
+        boxes.Add(new LaneBox(lane, new Box(centre - (bounds.Width / 2), bounds.Top, centre + (bounds.Width / 2), bounds.Bottom)));
+    }
+}

@@ -1,0 +1,66 @@
+namespace SheetPress.Engraving;
+
+/// <summary>How near two columns may come.</summary>
+internal static class InkDistance
+{
+    // White between ink of neighbouring columns. Fret numbers need more, or 1 and 2 read as 12.
+    private const double StaffGap = 0.3;
+    private const double TabGap = 0.55;
+    private const double RowGap = 0.5;
+    private const double ChordGap = 0.9;
+
+    // Ink that passes over or under other ink with less white than this counts as level with it.
+    private const double VerticalGap = 0.2;
+
+    /// <summary>Lanes that are rows of text.</summary>
+    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke];
+
+    /// <summary>Least distance of two columns for ink in staff and tab; negative infinity when none faces the other.</summary>
+    public static double Between(Column left, Column right)
+    {
+        var distance = double.NegativeInfinity;
+        foreach (var a in left.Boxes)
+        {
+            if (a.Lane is not (Lane.Staff or Lane.Tab)) continue;
+            var gap = a.Lane == Lane.Staff ? StaffGap : TabGap;
+            foreach (var b in right.Boxes)
+            {
+                if (b.Lane != a.Lane || a.Box.Top >= b.Box.Bottom + VerticalGap || b.Box.Top >= a.Box.Bottom + VerticalGap) continue;
+                distance = Math.Max(distance, a.Box.Right - b.Box.Left + gap);
+            }
+        }
+        return distance;
+    }
+
+    /// <summary>Whether a column has ink in a lane.</summary>
+    public static bool Has(Column column, Lane lane)
+    {
+        foreach (var box in column.Boxes) if (box.Lane == lane) return true;
+        return false;
+    }
+
+    /// <summary>Least distance of two columns for the texts of a row.</summary>
+    public static double InRow(Column left, Column right, Lane lane)
+    {
+        var (reachRight, reachLeft) = (double.NegativeInfinity, double.PositiveInfinity);
+        foreach (var box in left.Boxes) if (box.Lane == lane) reachRight = Math.Max(reachRight, box.Box.Right);
+        foreach (var box in right.Boxes) if (box.Lane == lane) reachLeft = Math.Min(reachLeft, box.Box.Left);
+        return reachRight - reachLeft + (lane is Lane.Chord or Lane.Roman ? ChordGap : RowGap);
+    }
+
+    /// <summary>How far staff and tab ink reach left of the column.</summary>
+    public static double StaffReachLeft(Column column)
+    {
+        var reach = 0.0;
+        foreach (var box in column.Boxes) if (box.Lane is Lane.Staff or Lane.Tab) reach = Math.Max(reach, -box.Box.Left);
+        return reach;
+    }
+
+    /// <summary>How far staff and tab ink reach right of the column.</summary>
+    public static double StaffReachRight(Column column)
+    {
+        var reach = 0.0;
+        foreach (var box in column.Boxes) if (box.Lane is Lane.Staff or Lane.Tab) reach = Math.Max(reach, box.Box.Right);
+        return reach;
+    }
+}

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>The springs within a measure, worked out once however often the measure is tried in a system.</summary>
+internal sealed class MeasureSprings
+{
+    // Staff and tab columns are compared with this many columns before them: ink that passes over or under a neighbour.
+    private const int LookBack = 3;
+
+    /// <summary>Springs and rods of a measure.</summary>
+    public MeasureSprings(MeasureColumns measure)
+    {
+        Measure = measure;
+        var columns = measure.Columns;
+        var springs = ImmutableArray.CreateBuilder<Spring>(columns.Length - 1);
+        var rods = ImmutableArray.CreateBuilder<Rod>();
+        for (var i = 1; i < columns.Length; i++)
+        {
+            var natural = SpacingCurve.Space(columns[i].Onset - columns[i - 1].Onset, columns[i - 1].Shortest);
+            springs.Add(new Spring(0, natural, InkDistance.Between(columns[i - 1], columns[i])));
+            for (var back = 2; back <= LookBack && i - back >= 0; back++)
+            {
+                if (InkDistance.Between(columns[i - back], columns[i]) is var distance and > 0) rods.Add(new Rod(i - back, i, distance));
+            }
+        }
+        AddRowRods(columns, rods);
+        Inner = springs.MoveToImmutable();
+        Rods = rods.ToImmutable();
+        var last = columns[^1];
+        Tail = SpacingCurve.Space(measure.Plan.Length - last.Onset, last.Shortest);
+        ReachLeft = InkDistance.StaffReachLeft(columns[0]);
+        ReachRight = InkDistance.StaffReachRight(last);
+    }
+
+    /// <summary>The measure.</summary>
+    public MeasureColumns Measure { get; }
+
+    /// <summary>Springs between neighbouring columns.</summary>
+    public ImmutableArray<Spring> Inner { get; }
+
+    /// <summary>Rods by index of column.</summary>
+    public ImmutableArray<Rod> Rods { get; }
+
+    /// <summary>Natural space from the last column to the end of the measure.</summary>
+    public double Tail { get; }
+
+    /// <summary>How far staff and tab ink of the first column reach to the left.</summary>
+    public double ReachLeft { get; }
+
+    /// <summary>How far staff and tab ink of the last column reach to the right.</summary>
+    public double ReachRight { get; }
+
+    private static void AddRowRods(ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)
+    {
+        foreach (var lane in InkDistance.Rows)
+        {
+            var before = -1;
+            for (var i = 0; i < columns.Length; i++)
+            {
+                if (!InkDistance.Has(columns[i], lane)) continue;
+                if (before >= 0 && InkDistance.InRow(columns[before], columns[i], lane) is var distance and > 0) rods.Add(new Rod(before, i, distance));
+                before = i;
+            }
+        }
+    }
+}

@@ -1,0 +1,84 @@
+namespace SheetPress.Engraving;
+
+/// <summary>
+/// Where a beam lies. Its ends sit on, straddle or hang from staff lines (handbook practice, from memory), its stems are near their
+/// usual length and never too short, and it rises as its notes ask.
+/// </summary>
+internal static class BeamPlacement
+{
+    // Positions are tried on this grid: with beams half a space thick the quarters are sit, straddle and hang.
+    private const double Grid = 0.25;
+    private const double Range = 1.5;
+
+    // Wanted length of the shortest stem of a slanted and of a level beam: stems of a slanted beam may be a little shorter.
+    private const double SlantedStem = 3.25;
+    private const double LevelStem = 3.5;
+
+    // Each beam beyond the first adds to the least stem, beyond the second to the wanted one.
+    private const double LeastPerBeam = 0.5;
+
+    // Weight of a wrong rise against a wrong stem length.
+    private const double RiseWeight = 2.5;
+    private const double ShortWeight = 2;
+
+    /// <summary>Places a beam.</summary>
+    /// <param name="notes">Its notes from left to right.</param>
+    /// <param name="up">Whether the stems point up.</param>
+    public static BeamLine Place(IReadOnlyList<BeamNote> notes, bool up)
+    {
+        // Downward stems are the mirror image about the middle line.
+        var view = up ? notes : [.. notes.Select(n => n with { HeadY = (2 * StaffSteps.Middle) - n.HeadY })];
+        var line = PlaceAbove(view);
+        return up ? line : line with { LeftY = (2 * StaffSteps.Middle) - line.LeftY, RightY = (2 * StaffSteps.Middle) - line.RightY };
+    }
+
+    private static BeamLine PlaceAbove(IReadOnlyList<BeamNote> notes)
+    {
+        var wanted = BeamSlope.Wanted(notes);
+        var beams = notes.Max(n => n.Beams);
+        var thickness = Ink.Defaults.BeamThickness;
+        var pitch = thickness + Ink.Defaults.BeamSpacing;
+        var stem = (wanted == 0 ? LevelStem : SlantedStem) + (pitch * Math.Max(0, beams - 2));
+        var least = StemRules.Shortest + (LeastPerBeam * (beams - 1));
+        var flat = new BeamLine(notes[0].StemX, 0, notes[^1].StemX, wanted);
+        // The line through the wanted slope on which the shortest stem has the wanted length.
+        var ideal = notes.Min(n => n.HeadY - flat.At(n.StemX)) - stem + (thickness / 2);
+        // Stems of ledger-line notes reach the middle line.
+        ideal = Math.Min(ideal, StaffSteps.Middle - Math.Max(0, wanted));
+        var (best, bestCost) = (flat with { LeftY = ideal, RightY = ideal + wanted }, double.PositiveInfinity);
+        var start = Math.Round((ideal - Range) / Grid) * Grid;
+        for (var left = start; left <= ideal + Range; left += Grid)
+        {
+            for (var rise = -BeamSlope.Most; rise <= BeamSlope.Most; rise += Grid)
+            {
+                if (rise * wanted < 0 || Math.Abs(rise) > Math.Abs(wanted) + Grid || (wanted == 0 && rise != 0)) continue;
+                if (Math.Abs(rise) > BeamSlope.Steepest * (flat.RightX - flat.LeftX) + 0.01) continue;
+                var line = flat with { LeftY = left, RightY = left + rise };
+                if (!IsClean(left, beams, pitch) || !IsClean(left + rise, beams, pitch)) continue;
+                if (Cost(line, notes, stem, least, rise - wanted, thickness) is var cost && cost < bestCost) (best, bestCost) = (line, cost);
+            }
+        }
+        return best;
+    }
+
+    private static double Cost(BeamLine line, IReadOnlyList<BeamNote> notes, double stem, double least, double wrongRise, double thickness)
+    {
+        var shortest = notes.Min(n => n.HeadY - line.At(n.StemX)) + (thickness / 2);
+        if (shortest < least || Math.Max(line.LeftY, line.RightY) > StaffSteps.Middle + Grid) return double.PositiveInfinity;
+        var wrongLength = shortest < stem ? (stem - shortest) * ShortWeight : shortest - stem;
+        return (RiseWeight * Math.Abs(wrongRise)) + wrongLength;
+    }
+
+    /// <summary>Whether no beam of the stack leaves a thin wedge of white beside a staff line at one end: none floats in the middle of a space.</summary>
+    private static bool IsClean(double y, int beams, double pitch)
+    {
+        for (var level = 0; level < Math.Min(beams, 3); level++)
+        {
+            var at = y + (level * pitch);
+            if (at < -Grid || at > StaffSteps.BottomLine + Grid) continue;
+            var part = at - Math.Floor(at);
+            if (Math.Abs(part - 0.5) < Grid / 2) return false;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>The small chord diagram over a chord symbol: upright, lowest string left, dots on frets, o and x over the nut.</summary>
+internal static class ChordFrame
+{
+    private const double StringDistance = 1.0;
+    private const double FretDistance = 1.2;
+    private const int FewestFrets = 4;
+    private const double LineThickness = 0.1;
+    private const double NutThickness = 0.4;
+    private const double DotRadius = 0.36;
+    private const double OpenRadius = 0.3;
+    private const double CrossSize = 0.27;
+
+    // Middle of the row of open and muted signs above the top fret line.
+    private const double SignRise = 0.75;
+
+    /// <summary>Lays out a diagram; x = 0 at the left string and y = 0 at the bottom of the grid.</summary>
+    /// <param name="tones">String and fret of each tone.</param>
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    public static SymbolLayout Layout(ImmutableArray<FretPosition> tones, Instrument instrument, TextSizes sizes)
+    {
+        var strings = instrument.StringCount;
+        var stopped = tones.Where(t => t.Fret > 0).Select(t => t.Fret).ToList();
+        var highest = stopped.Count == 0 ? 0 : stopped.Max();
+        var first = highest <= FewestFrets || stopped.Count == 0 ? 1 : stopped.Min();
+        var frets = Math.Max(FewestFrets, highest - first + 1);
+        var (width, height) = ((strings - 1) * StringDistance, frets * FretDistance);
+        var marks = ImmutableArray.CreateBuilder<Mark>();
+        for (var s = 0; s < strings; s++) marks.Add(Line(X(s + 1), -height, X(s + 1), 0));
+        for (var f = 0; f <= frets; f++)
+        {
+            var nut = f == 0 && first == 1;
+            var y = -height + (f * FretDistance) - (nut ? NutThickness / 2 : 0);
+            marks.Add(Line(-LineThickness / 2, y, width + (LineThickness / 2), y, nut ? NutThickness : LineThickness));
+        }
+        foreach (var tone in tones.Where(t => t.Fret > 0))
+        {
+            marks.Add(new EllipseMark(new Point(X(tone.String), -height + ((tone.Fret - first + 0.5) * FretDistance)), DotRadius, DotRadius) { Role = MarkRole.Diagram });
+        }
+        for (var s = 1; s <= strings; s++) AddSign(marks, X(s), -height - SignRise, tones.Where(t => t.String == s).Select(t => (int?)t.Fret).FirstOrDefault());
+        if (first > 1)
+        {
+            var run = TextShaper.Run(first.ToString(CultureInfo.InvariantCulture), TextFont.Sans);
+            var y = -height + (FretDistance / 2) - ((run.Bounds.Top + run.Bounds.Bottom) / 2 * sizes.Small);
+            marks.Add(new TextMark(run, new Point(width + 0.6, y), sizes.Small) { Role = MarkRole.Diagram });
+        }
+        return new SymbolLayout(new Drawing(marks.ToImmutable()), width);
+
+        double X(int stringNumber) => instrument.LeftHanded ? (stringNumber - 1) * StringDistance : (strings - stringNumber) * StringDistance;
+    }
+
+    private static LineMark Line(double x1, double y1, double x2, double y2, double thickness = LineThickness) =>
+        new(new Point(x1, y1), new Point(x2, y2), thickness) { Role = MarkRole.Diagram };
+
+    private static void AddSign(ImmutableArray<Mark>.Builder marks, double x, double y, int? fret)
+    {
+        if (fret > 0) return;
+        if (fret == 0)
+        {
+            marks.Add(new EllipseMark(new Point(x, y), OpenRadius, OpenRadius, LineThickness) { Role = MarkRole.Diagram });
+            return;
+        }
+        marks.Add(Line(x - CrossSize, y - CrossSize, x + CrossSize, y + CrossSize));
+        marks.Add(Line(x - CrossSize, y + CrossSize, x + CrossSize, y - CrossSize));
+    }
+}

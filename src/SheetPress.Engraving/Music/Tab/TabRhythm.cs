@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Rhythm below a tab that stands alone: stems, flags, dots and rests, with y from the top line of the tab.</summary>
+internal static class TabRhythm
+{
+    // Stems start clear of the lowest fret number and are long enough for three beams.
+    private const double StemGap = 1.1;
+    private const double StemLength = 2.75;
+
+    // A half note has the lower half of a stem, so that it differs from a quarter.
+    private const double HalfShare = 0.5;
+
+    private const double DotGap = 0.35;
+
+    /// <summary>y of the bottom line.</summary>
+    public static double BottomLine(int strings) => (strings - 1) * FretNumbers.LineDistance;
+
+    /// <summary>y where the stems begin.</summary>
+    public static double StemTop(int strings) => BottomLine(strings) + StemGap;
+
+    /// <summary>y where the stems end.</summary>
+    public static double StemBottom(int strings) => StemTop(strings) + StemLength;
+
+    /// <summary>Stem (unless beamed or whole), flag, dots or rest of an event; beams are drawn apart.</summary>
+    public static ImmutableArray<Mark> MarksOf(EventPlan e, int strings)
+    {
+        var marks = ImmutableArray.CreateBuilder<Mark>();
+        var value = e.Event.Value;
+        var (top, bottom) = (StemTop(strings), StemBottom(strings));
+        if (e.Event.IsRest)
+        {
+            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, (top + bottom) / 2);
+            return marks.ToImmutable();
+        }
+        var half = Ink.Defaults.StemThickness / 2;
+        if (e.HasStem)
+        {
+            var from = value.Base == NoteBase.Half ? top + (StemLength * HalfShare) : top;
+            marks.Add(Ink.Upright(e.Centre, from, bottom, half * 2, MarkRole.Stem, e.Origin));
+            if (!e.IsBeamed && value.Flags > 0) marks.Add(Ink.At(FlagGlyphs.Name(value.Flags, StemDirection.Down), e.Centre - half, bottom, MarkRole.Flag, e.Origin));
+        }
+        AddDots(marks, e, e.Centre + half + DotGap, top + (StemLength * HalfShare / 2));
+        return marks.ToImmutable();
+    }
+
+    private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, double y)
+    {
+        // Whole and half rests bring the line they hang from or sit on.
+        var name = e.Event.Value.Base switch
+        {
+            NoteBase.Whole => "restWholeLegerLine",
+            NoteBase.Half => "restHalfLegerLine",
+            _ => RestGlyphs.Name(e.Event.Value.Base, 0),
+        };
+        var rest = Ink.Centred(name, e.Centre, y, MarkRole.Rest, e.Origin);
+        marks.Add(rest);
+        AddDots(marks, e, rest.Bounds.Right + DotGap, y - 0.5);
+    }
+
+    private static void AddDots(ImmutableArray<Mark>.Builder marks, EventPlan e, double x, double y)
+    {
+        for (var i = 0; i < e.Event.Value.Dots; i++) marks.Add(Ink.At("augmentationDot", x + (i * DotColumn.Pitch), y, MarkRole.Dot, e.Origin));
+    }
+}
