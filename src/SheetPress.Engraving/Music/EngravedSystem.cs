@@ -27,7 +27,7 @@ public sealed record EngravedSystem
     /// <summary>Width of the system as set.</summary>
     public required double Width { get; init; }
 
-    /// <summary>Width as set over natural width, clef and key signature left out of both; 1 for a ragged system.</summary>
+    /// <summary>Width as set over natural width, clef and key signature left out of both.</summary>
     public required double StretchRatio { get; init; }
 
     /// <summary>Index in the score of the first measure.</summary>

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws a system whose columns have their x: each staff with what belongs to it, then the staves under each other, then what joins them.</summary>
+internal sealed class SystemEngraver(Score score, EngravingOptions options)
+{
+    // From the bottom line of the staff to the top line of the tab at least; more when something needs it.
+    private const double LeastStaffDistance = 4;
+
+    // White between the ink that belongs to the staff and the ink that belongs to the tab.
+    private const double StaffGap = 0.8;
+
+    private readonly TextSizes _sizes = new(options.StaffSpace);
+
+    private bool HasStaff => score.Layout != StaffLayout.Tab;
+    private bool HasTab => score.Layout is StaffLayout.StaffAndTab or StaffLayout.Tab;
+    private int Strings => score.Instrument.StringCount;
+
+    /// <summary>Draws a system.</summary>
+    public EngravedSystem Engrave(SystemFrame frame)
+    {
+        var staff = HasStaff ? DrawStaff(frame) : null;
+        var tab = HasTab ? DrawTab(frame) : null;
+        var tabTop = 0.0;
+        if (staff is not null && tab is not null)
+        {
+            tabTop = Math.Max(StaffSteps.BottomLine + LeastStaffDistance, staff.Lower.ToSkyline().DistanceTo(tab.Upper.ToSkyline(), StaffGap));
+        }
+        var spans = new List<StaffSpan>();
+        if (staff is not null) spans.Add(StaffSpan.Staff(0));
+        if (tab is not null) spans.Add(StaffSpan.Tab(tabTop, Strings));
+        var whole = new StaffCanvas();
+        if (staff is not null) whole.AddAll(staff.Marks);
+        if (tab is not null) whole.AddAll(tabTop == 0 ? tab.Marks : tab.Marks.Select(m => m.Transform(1, 0, tabTop)));
+        whole.AddAll(BarlineDrawer.Draw(frame, spans));
+        return Finish(frame, whole, spans);
+    }
+
+    private static StaffCanvas DrawStaff(SystemFrame frame)
+    {
+        var canvas = new StaffCanvas();
+        StaffDrawer.DrawLines(frame, canvas);
+        StaffDrawer.DrawSigns(frame, 0, canvas);
+        NoteDrawer.Draw(frame, canvas);
+        return canvas;
+    }
+
+    private StaffCanvas DrawTab(SystemFrame frame)
+    {
+        var canvas = new StaffCanvas();
+        TabDrawer.Draw(frame, canvas, Strings, _sizes);
+        StaffDrawer.DrawSigns(frame, 1, canvas);
+        if (!HasStaff) TabRhythmDrawer.Draw(frame, canvas, Strings);
+        return canvas;
+    }
+
+    private static EngravedSystem Finish(SystemFrame frame, StaffCanvas whole, List<StaffSpan> spans)
+    {
+        var marks = ImmutableArray.CreateBuilder<Mark>(whole.Marks.Count);
+        foreach (var mark in whole.Marks) marks.Add(mark with { Origin = mark.Origin with { System = frame.Index } });
+        var drawing = new Drawing(marks.MoveToImmutable());
+        var bounds = drawing.Bounds;
+        return new EngravedSystem
+        {
+            Drawing = drawing,
+            Top = bounds.Top,
+            Bottom = bounds.Bottom,
+            StaffTop = spans[0].Top,
+            StaffBottom = spans[^1].Bottom,
+            NaturalWidth = frame.Springs.NaturalWidth,
+            Width = frame.Width,
+            StretchRatio = frame.Springs.Ratio(frame.Width),
+            FirstMeasure = frame.Measures[0].Plan.Context.Index,
+            LastMeasure = frame.Measures[^1].Plan.Context.LastIndex,
+            Upper = whole.Upper.ToSkyline(),
+            Lower = whole.Lower.ToSkyline(),
+        };
+    }
+}
