@@ -20,7 +20,13 @@ internal sealed class LineRow(double size)
         var (ascent, descent) = (0.0, 0.0);
         foreach (var (item, x, _) in _placed)
         {
+            var first = marks.Count;
             item.Piece.PlaceAt(marks, x, 0);
+            if (first > 0 && marks.Count > first && marks[first - 1] is TextMark before && marks[first] is TextMark next && TextRuns.Join(before, next) is { } joined)
+            {
+                marks[first - 1] = joined;
+                marks.RemoveAt(first);
+            }
             ascent = Math.Max(ascent, item.Piece.Ascent);
             descent = Math.Max(descent, item.Piece.Descent);
         }

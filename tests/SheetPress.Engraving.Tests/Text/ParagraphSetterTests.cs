@@ -49,6 +49,17 @@ public class ParagraphSetterTests
     }
 
     [Fact]
+    public void Words_of_a_line_are_one_run_with_every_glyph_in_its_place()
+    {
+        var line = Set("one two, three", 200, ParagraphEdge.Ragged).ShouldHaveSingleItem();
+        var mark = line.Marks.ShouldHaveSingleItem().ShouldBeOfType<TextMark>();
+        mark.Run.Text.ShouldBe("one two, three");
+        var whole = TextShaper.Run("one two, three", Body.Upright);
+        mark.Run.Glyphs.Select(g => (g.GlyphId, g.Cluster, Math.Round(g.X, 4))).ShouldBe(whole.Glyphs.Select(g => (g.GlyphId, g.Cluster, Math.Round(g.X, 4))));
+        mark.Run.Advance.ShouldBe(whole.Advance, 1e-6);
+    }
+
+    [Fact]
     public void A_word_wider_than_the_column_is_cut()
     {
         var lines = Set(new string('m', 60), 30, ParagraphEdge.Ragged);
@@ -87,7 +98,7 @@ public class ParagraphSetterTests
         var link = new TextInline("two words") { Link = "https://example.org" };
         var line = ParagraphSetter.Set([new TextInline("see "), link, new TextInline(" here")], Body, 200).ShouldHaveSingleItem();
         line.Marks.OfType<LineMark>().ShouldHaveSingleItem();
-        line.Marks.OfType<TextMark>().Count(m => m.Link is not null).ShouldBe(2);
+        line.Marks.OfType<TextMark>().Where(m => m.Link is not null).ShouldHaveSingleItem().Run.Text.ShouldBe("two words");
     }
 
     [Fact]
