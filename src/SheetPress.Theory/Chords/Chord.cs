@@ -40,6 +40,21 @@ public sealed record Chord(NoteName Root, ChordQuality Quality, NoteName? Bass =
     /// <exception cref="ArgumentOutOfRangeException">The spelling would need more than six flats or sharps.</exception>
     public Chord Transpose(Interval interval) => new(Root + interval, Quality, Bass is { } bass ? bass + interval : null);
 
+    /// <summary>
+    /// The chord as a player wants to read it: where root or bass has two signs, the whole chord in the simpler spelling that sounds the same
+    /// (Abb7 becomes G7); a bass with two signs alone is respelled alone.
+    /// </summary>
+    public Chord Readable
+    {
+        get
+        {
+            if (Math.Abs(Root.Alteration) < 2 && (Bass is null || Math.Abs(Bass.Value.Alteration) < 2)) return this;
+            var root = Root.Simplest;
+            var bass = Bass is { } b ? (root + Root.IntervalTo(b)).Simplest : (NoteName?)null;
+            return new Chord(root, Quality, bass);
+        }
+    }
+
     /// <summary>The canonical symbol in plain text: "Cm7", "Bbmaj7/D", "C7b9#11".</summary>
     public override string ToString() => $"{Root}{Quality.Suffix}{(Bass is { } bass ? "/" + bass : "")}";
 

@@ -24,6 +24,7 @@ public static class ChordParser
         if (IsNoChord(symbol.AsSpan(start))) return new() { IsNoChord = true };
         if (symbol[start] is < 'A' or > 'G') return Error(start, RootMessage(symbol[start]), WithCapital(symbol, start));
         NoteName.TryRead(symbol, start, out var root, out var suffixStart);
+        if (Math.Abs(root.Alteration) > 2) return Error(start + 3, "A root has at most two flats or sharps", root.Simplest + symbol[suffixStart..]);
         var reader = new ChordSuffixReader(symbol, suffixStart);
         if (reader.Read() is not { } shape)
         {
@@ -32,7 +33,7 @@ public static class ChordParser
         var quality = ChordQualities.Of(shape);
         if (reader.At == symbol.Length) return new() { Chord = new(root, quality) };
         var bassStart = reader.At + 1;
-        if (bassStart < symbol.Length && symbol[bassStart] is >= 'A' and <= 'G' && NoteName.TryRead(symbol, bassStart, out var bass, out var bassEnd) && bassEnd == symbol.Length)
+        if (bassStart < symbol.Length && symbol[bassStart] is >= 'A' and <= 'G' && NoteName.TryRead(symbol, bassStart, out var bass, out var bassEnd) && bassEnd == symbol.Length && Math.Abs(bass.Alteration) <= 2)
         {
             return new() { Chord = new(root, quality, bass == root ? null : bass) };
         }

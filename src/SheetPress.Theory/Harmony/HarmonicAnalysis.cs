@@ -2,11 +2,82 @@ using System.Collections.Immutable;
 
 namespace SheetPress.Theory;
 
-/// <summary>What a chord does in a key, ready for the harmony table.</summary>
-/// <param name="Chord">The chord.</param>
-/// <param name="Roman">Its roman numeral in the key, as printed: "ii", "V7/ii", "iiø7".</param>
-/// <param name="Function">A short phrase: "tonic", "dominant", "secondary dominant of ii".</param>
-/// <param name="Scale">The scale to use over it.</param>
-/// <param name="ScaleReason">Why that scale, in one short phrase.</param>
-/// <param name="GuideTones">Third and seventh (or what stands for them).</param>
-public sealed record ChordAnalysis(Chord Chord, string Roman, string Function, Scale Scale, string ScaleReason, ImmutableArray<ChordTone> GuideTones);
+/// <summary>Says what each chord of a progression does in a key and which scale to use over it.</summary>
+public static class HarmonicAnalysis
+{
+    /// <summary>Analyses a progression chord by chord; each looks at the next other chord.</summary>
+    /// <param name="progression">The chords in order; null stands for "no chord" and gives null.</param>
+    /// <param name="key">The key of the whole progression.</param>
+    /// <param name="wording">The language of the phrases; English when null.</param>
+    /// <returns>One entry for each chord, in order.</returns>
+    public static ImmutableArray<ChordAnalysis?> Analyze(IReadOnlyList<Chord?> progression, Key key, HarmonyWording? wording = null)
+    {
+        ArgumentNullException.ThrowIfNull(progression);
+        ArgumentNullException.ThrowIfNull(key);
+        wording ??= HarmonyWording.English;
+        var placer = new ChordPlacer(key);
+        var chooser = new ScaleChooser(key);
+        var result = ImmutableArray.CreateBuilder<ChordAnalysis?>(progression.Count);
+        for (var i = 0; i < progression.Count; i++)
+        {
+            if (progression[i] is not { } chord)
+            {
+                result.Add(null);
+                continue;
+            }
+            var next = NextOther(progression, i);
+            var afterNext = next is null ? null : NextOther(progression, next.Value);
+            result.Add(Analyze(placer.Place(chord, At(next), At(afterNext)), chooser, key, wording));
+        }
+        return result.MoveToImmutable();
+
+        Chord? At(int? index) => index is { } i ? progression[i] : null;
+    }
+
+    /// <summary>The patterns between the chords of a progression, in order of their first chord, longer ones first.</summary>
+    /// <param name="progression">The chords in order; null stands for "no chord".</param>
+    /// <param name="key">The key of the whole progression.</param>
+    /// <param name="wording">The language of the sentences; English when null.</param>
+    public static ImmutableArray<ProgressionPattern> FindPatterns(IReadOnlyList<Chord?> progression, Key key, HarmonyWording? wording = null)
+    {
+        ArgumentNullException.ThrowIfNull(progression);
+        ArgumentNullException.ThrowIfNull(key);
+        return new PatternFinder(progression, key, wording ?? HarmonyWording.English).Find();
+    }
+
+    private static ChordAnalysis Analyze(ChordPlace place, ScaleChooser chooser, Key key, HarmonyWording wording)
+    {
+        var chord = place.Chord;
+        var (scale, reason) = chooser.Choose(place);
+        var changed = chooser.Changed(scale);
+        var function = HarmonyWording.Fill(
+            wording.Functions[place.Function],
+            ("target", place.Target?.ToDisplayString() ?? ""),
+            ("key", wording.KeyName(key.Tonic, place.BorrowedFrom ?? key.Mode)),
+            ("mode", wording.ModeNames[key.Mode]));
+        var parent = reason == ScaleReason.HarmonicMinorSeventhMode ? place.ReadRoot + Interval.MinorSecond : place.ReadRoot + Interval.PerfectFourth;
+        var why = HarmonyWording.Fill(
+            wording.Reasons[reason],
+            ("key", wording.KeyName(key.Tonic, reason == ScaleReason.ParallelMode ? place.BorrowedFrom!.Value : key.Mode)),
+            ("root", chord.Root.ToDisplayString()),
+            ("note", parent.ToDisplayString()),
+            ("changed", wording.List([.. changed.Select(n => n.ToDisplayString())])));
+        return new ChordAnalysis(chord, place.Numeral.ToString(), function, scale, why, ChordScales.GuideTones(chord))
+        {
+            Numeral = place.Numeral,
+            Kind = place.Function,
+            ChangedNotes = changed,
+        };
+    }
+
+    // The index of the next chord that is no repetition of this one.
+    private static int? NextOther(IReadOnlyList<Chord?> progression, int index)
+    {
+        var chord = progression[index]!;
+        for (var i = index + 1; i < progression.Count; i++)
+        {
+            if (progression[i] is { } next && (next.Root != chord.Root || !next.Quality.Equals(chord.Quality))) return i;
+        }
+        return null;
+    }
+}

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 
 namespace SheetPress.Theory;
@@ -22,6 +23,34 @@ public sealed record Key
 
     /// <summary>Sharps (positive) or flats (negative) of the signature, -7 to 7.</summary>
     public int Fifths => Tonic.Fifths - SignatureOffset(Mode);
+
+    /// <summary>The key with this tonic or, when its signature would need more than seven signs, the one that sounds the same (G# major gives Ab major).</summary>
+    public static Key Nearest(NoteName tonic, Mode mode)
+    {
+        var fifths = tonic.Fifths;
+        while (fifths - SignatureOffset(mode) > 7) fifths -= 12;
+        while (fifths - SignatureOffset(mode) < -7) fifths += 12;
+        return new Key(NoteName.FromFifths(fifths), mode);
+    }
+
+    /// <summary>The fifteen keys of a mode, from seven flats to seven sharps.</summary>
+    public static ImmutableArray<Key> All(Mode mode)
+    {
+        var keys = ImmutableArray.CreateBuilder<Key>(15);
+        for (var fifths = -7; fifths <= 7; fifths++) keys.Add(new Key(NoteName.FromFifths(fifths + SignatureOffset(mode)), mode));
+        return keys.MoveToImmutable();
+    }
+
+    /// <summary>The twelve keys of a mode that players use, each a fourth above the one before, from the one without signs through the flats: six flats rather than six sharps.</summary>
+    public static ImmutableArray<Key> Twelve(Mode mode)
+    {
+        var keys = ImmutableArray.CreateBuilder<Key>(12);
+        for (var i = 0; i < 12; i++) keys.Add(new Key(NoteName.FromFifths((i <= 6 ? -i : 12 - i) + SignatureOffset(mode)), mode));
+        return keys.MoveToImmutable();
+    }
+
+    /// <summary>The scale of the key.</summary>
+    public Scale Scale => new(Tonic, Mode.Scale());
 
     /// <summary>True for the modes with a minor third above the tonic.</summary>
     public bool HasMinorThird => Mode is Mode.Minor or Mode.Aeolian or Mode.Dorian or Mode.Phrygian or Mode.Locrian;

@@ -117,6 +117,7 @@ public static class ScaleTypes
         new("spanish eight-note", "1 b2 b3 3 4 5 b6 b7", "spanish heptatonic, spanish phrygian"),
         new("minor hexatonic", "1 2 b3 4 5 b7", "natural minor hexatonic"),
         new("major hexatonic", "1 2 3 4 5 6"),
+        new("lydian minor", "1 2 3 #4 5 b6 b7", "lydian dominant b6"),
         new("prometheus", "1 2 3 #4 6 b7"),
         new("persian", "1 b2 3 4 b5 b6 7"),
         new("enigmatic", "1 b2 3 #4 #5 #6 7"),

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Theory;
+
+/// <summary>What a chord does in a key, ready for the harmony table.</summary>
+/// <param name="Chord">The chord.</param>
+/// <param name="Roman">Its roman numeral in the key, as printed: "ii7", "V7/ii", "iiø7". Flats and sharps are b and #.</param>
+/// <param name="Function">A short phrase: "tonic", "dominant", "secondary dominant of ii".</param>
+/// <param name="Scale">The scale to use over it; it holds the sound of every tone of the chord.</param>
+/// <param name="ScaleReason">Why that scale, in one short phrase.</param>
+/// <param name="GuideTones">Third and seventh, or what stands for them: the suspended tone, the sixth, the fifth of a triad.</param>
+public sealed record ChordAnalysis(Chord Chord, string Roman, string Function, Scale Scale, string ScaleReason, ImmutableArray<ChordTone> GuideTones)
+{
+    /// <summary>The numeral itself. A chord spelled against the key (Ab7 in E major) is read as the one that the key would spell (G#7).</summary>
+    public required RomanNumeral Numeral { get; init; }
+
+    /// <summary>The function as a value.</summary>
+    public required HarmonicFunction Kind { get; init; }
+
+    /// <summary>Notes of the scale that sound outside the key, in order from the scale's root: the B natural of a G7 in C minor.</summary>
+    public required ImmutableArray<NoteName> ChangedNotes { get; init; }
+}

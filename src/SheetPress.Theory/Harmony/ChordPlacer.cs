@@ -1,0 +1,197 @@
+namespace SheetPress.Theory;
+
+/// <summary>Finds the numeral and the function of each chord from the chord itself, the key and the chord that follows. Common practice.</summary>
+internal sealed class ChordPlacer(Key key)
+{
+    private static readonly Mode[] BorrowedIntoMajor = [Mode.Minor, Mode.Mixolydian, Mode.Dorian, Mode.Phrygian, Mode.Lydian, Mode.Major];
+    private static readonly Mode[] BorrowedIntoMinor = [Mode.Dorian, Mode.Phrygian, Mode.Mixolydian, Mode.Major, Mode.Lydian, Mode.Minor];
+
+    /// <summary>Places a chord.</summary>
+    /// <param name="chord">The chord.</param>
+    /// <param name="next">The next other chord; null at the end.</param>
+    /// <param name="afterNext">The other chord after that.</param>
+    internal ChordPlace Place(Chord chord, Chord? next, Chord? afterNext)
+    {
+        var read = ReadInKey(chord);
+        var place = new ChordPlace
+        {
+            Chord = chord,
+            ReadRoot = read.Root,
+            Numeral = RomanNumeral.FromChord(read, key),
+            Function = HarmonicFunction.Chromatic,
+            IsDiatonic = read.Tones.All(t => key.Contains(t.Note)),
+        };
+        if (chord.Quality.IsDominantSeventh()) return PlaceDominant(place, read, next);
+        if (chord.Quality.IsDiminished()) return PlaceDiminished(place, read, next);
+        if (chord.Quality.IsHalfDiminished()) return PlaceHalfDiminished(place, read, next);
+        return chord.Quality.IsPlainMinor() ? PlaceMinor(place, read, next, afterNext) : PlaceMajor(place, read, next);
+    }
+
+    /// <summary>The chord in the spelling that the key would give it: Ab7 in E major is read as G#7.</summary>
+    internal Chord ReadInKey(Chord chord)
+    {
+        // From the flat second (five fifths down) to the raised second and sixth (nine and ten up) a root is at home; beyond, the other spelling is meant.
+        var root = Near(chord.Root, key.Fifths - 6, key.Fifths + 10);
+        return new Chord(root, chord.Quality, chord.Bass is { } bass ? Near(bass, root.Fifths - 9, root.Fifths + 12) : null);
+    }
+
+    // The spelling of a note that lies between two places on the line of fifths, at least twelve apart.
+    private static NoteName Near(NoteName note, int lowest, int highest)
+    {
+        var fifths = note.Fifths;
+        while (fifths < lowest) fifths += 12;
+        while (fifths > highest) fifths -= 12;
+        return fifths == note.Fifths ? note : NoteName.FromFifths(fifths);
+    }
+
+    private int AboveTonic(NoteName note) => Steps.Up(key.Tonic, note);
+
+    private ChordPlace PlaceDominant(ChordPlace place, Chord chord, Chord? next)
+    {
+        var above = AboveTonic(chord.Root);
+        if (above == 7) return place with { Function = HarmonicFunction.Dominant };
+        var goal = chord.Root + Interval.PerfectFourth;
+        var resolves = next is not null && Steps.UpFourth(chord, next);
+        if (place.IsDiatonic)
+        {
+            return resolves && above != 0 && chord.Quality.Find(3) is not null
+                ? place with { Function = HarmonicFunction.DominantWithinKey, Target = Bare(goal, next) }
+                : place with { Function = DiatonicFunction(place, chord) };
+        }
+        var isBlues = !key.HasMinorThird && above is 0 or 5;
+        if (above == 0 && isBlues && (next is null || !resolves || next.Quality.IsDominantSeventh())) return place with { Function = HarmonicFunction.BluesTonic };
+        if (resolves) return AsDominantOf(place, chord, Bare(goal, next));
+        if (above == 10 && next is not null && AboveTonic(next.Root) == 0) return place with { Function = HarmonicFunction.BackdoorDominant };
+        if (next is not null && Steps.DownHalfStep(chord, next)) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(next.Root, next) };
+        if (isBlues) return place with { Function = HarmonicFunction.BluesSubdominant };
+        if (above is 1 or 8) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(key.NoteOf(above == 1 ? 1 : 5), null) };
+        return CanBeGoal(goal) ? AsDominantOf(place, chord, Bare(goal, null)) : OrBorrowed(place, chord);
+    }
+
+    private ChordPlace PlaceDiminished(ChordPlace place, Chord chord, Chord? next)
+    {
+        if (AboveTonic(chord.Root) == 11) return place with { Function = HarmonicFunction.LeadingTone };
+        if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
+        if (next is not null)
+        {
+            if (chord.Tones.Any(t => t.Note.PitchClass == next.Root.PitchClass)) return place with { Function = HarmonicFunction.CommonToneDiminished };
+            foreach (var arrival in (NoteName[])[next.Root, next.Lowest])
+            {
+                if (Steps.Up(chord.Root, arrival) == 1) return AsLeadingToneOf(place, chord, Bare(arrival, arrival == next.Root ? next : null));
+                if (Steps.Up(chord.Root, arrival) == 11) return place with { Function = HarmonicFunction.PassingDiminished };
+            }
+        }
+        var goal = chord.Root + Interval.MinorSecond;
+        return CanBeGoal(goal) ? AsLeadingToneOf(place, chord, Bare(goal, null)) : OrBorrowed(place, chord);
+    }
+
+    private ChordPlace PlaceHalfDiminished(ChordPlace place, Chord chord, Chord? next)
+    {
+        var above = AboveTonic(chord.Root);
+        if (LeadsToDominant(chord, next) && above != 2) return AsSupertonicOf(place, chord);
+        if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
+        if (above == 11) return place with { Function = HarmonicFunction.LeadingTone };
+        return above == 6 ? place with { Function = HarmonicFunction.RaisedFourth } : OrBorrowed(place, chord);
+    }
+
+    private ChordPlace PlaceMinor(ChordPlace place, Chord chord, Chord? next, Chord? afterNext)
+    {
+        var above = AboveTonic(chord.Root);
+        if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
+        if (above == 0 && key.HasMinorThird) return place with { Function = HarmonicFunction.Tonic };
+        // iv bVII7 I comes home by the back door: iv is borrowed then, and no second degree of bIII.
+        var comesHome = above == 5 && afterNext is not null && AboveTonic(afterNext.Root) == 0;
+        return LeadsToDominant(chord, next) && above != 2 && !comesHome ? AsSupertonicOf(place, chord) : OrBorrowed(place, chord);
+    }
+
+    private ChordPlace PlaceMajor(ChordPlace place, Chord chord, Chord? next)
+    {
+        var above = AboveTonic(chord.Root);
+        var isTriad = chord.Quality.Shape is { Third: not null, Seventh: null };
+        if (above == 7 && (isTriad || chord.Quality.Shape.Third is null)) return place with { Function = HarmonicFunction.Dominant };
+        var goal = chord.Root + Interval.PerfectFourth;
+        var resolves = isTriad && next is not null && Steps.UpFourth(chord, next) && CanBeGoal(goal);
+        if (above == 0)
+        {
+            if (!key.HasMinorThird || chord.Quality.Shape.Third is null) return place with { Function = HarmonicFunction.Tonic };
+            return resolves ? AsDominantOf(place, chord, Bare(goal, next)) : place with { Function = HarmonicFunction.MajorTonicInMinor };
+        }
+        if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
+        if (resolves) return AsDominantOf(place, chord, Bare(goal, next));
+        return above == 1 ? place with { Function = HarmonicFunction.FlatSecond } : OrBorrowed(place, chord);
+    }
+
+    private ChordPlace AsDominantOf(ChordPlace place, Chord chord, RomanNumeral target) =>
+        place with { Function = HarmonicFunction.SecondaryDominant, Target = target, Numeral = RomanNumeral.FromChord(chord, key, target) };
+
+    private ChordPlace AsLeadingToneOf(ChordPlace place, Chord chord, RomanNumeral target) =>
+        place with { Function = HarmonicFunction.LeadingToneOf, Target = target, Numeral = RomanNumeral.FromChord(chord, key, target) };
+
+    private ChordPlace AsSupertonicOf(ChordPlace place, Chord chord)
+    {
+        var target = Bare(chord.Root - Interval.MajorSecond, null);
+        // A chord of the key keeps its own numeral.
+        var numeral = place.IsDiatonic ? place.Numeral : RomanNumeral.FromChord(chord, key, target);
+        return place with { Function = HarmonicFunction.SupertonicOf, Target = target, Numeral = numeral };
+    }
+
+    // Whether the next chord is a dominant a fourth up that is not the key's own.
+    private bool LeadsToDominant(Chord chord, Chord? next) =>
+        next is not null && Steps.UpFourth(chord, next) && next.Quality.IsDominantSeventh() && next.Quality.Find(3) is not null && AboveTonic(next.Root) != 7;
+
+    private ChordPlace OrBorrowed(ChordPlace place, Chord chord)
+    {
+        Mode[] modes = key.HasMinorThird ? BorrowedIntoMinor : BorrowedIntoMajor;
+        foreach (var wanted in (Func<ChordTone, bool>[])[_ => true, t => t.Degree.Number <= 5])
+        {
+            foreach (var mode in modes)
+            {
+                if (mode == key.Mode) continue;
+                var scale = new Scale(key.Tonic, mode.Scale());
+                if (chord.Tones.Where(wanted).All(t => scale.Notes.Contains(t.Note))) return place with { Function = HarmonicFunction.Borrowed, BorrowedFrom = mode };
+            }
+        }
+        return place;
+    }
+
+    private HarmonicFunction DiatonicFunction(ChordPlace place, Chord chord)
+    {
+        var number = place.Numeral.Number;
+        if (number == 1) return HarmonicFunction.Tonic;
+        if (ColourNote() is { } colour && chord.Tones.Any(t => t.Note == colour)) return HarmonicFunction.ModalColour;
+        return number switch
+        {
+            3 => HarmonicFunction.TonicSubstitute,
+            5 => place.Numeral.IsSmall ? HarmonicFunction.MinorDominant : HarmonicFunction.Dominant,
+            6 => key.HasMinorThird && !place.Numeral.IsSmall ? HarmonicFunction.Subdominant : HarmonicFunction.TonicSubstitute,
+            7 => AboveTonic(chord.Root) == 11 ? HarmonicFunction.LeadingTone : HarmonicFunction.Subtonic,
+            _ => HarmonicFunction.Subdominant,
+        };
+    }
+
+    // The note by which a church mode differs from major or natural minor.
+    private NoteName? ColourNote() => key.Mode switch
+    {
+        Mode.Dorian => key.NoteOf(6),
+        Mode.Phrygian => key.NoteOf(2),
+        Mode.Lydian => key.NoteOf(4),
+        Mode.Mixolydian => key.NoteOf(7),
+        _ => null,
+    };
+
+    // A degree other than the tonic whose own triad is major or minor, so that it can stand as a tonic for a moment.
+    private bool CanBeGoal(NoteName root) => root.PitchClass != key.Tonic.PitchClass && key.Contains(root) && OwnFifthIsPerfect(root);
+
+    private bool OwnFifthIsPerfect(NoteName root) => key.Contains(root + Interval.PerfectFifth);
+
+    // The bare numeral of a goal: the triad that the key has there, or what the chord that follows says where the key's is diminished or foreign.
+    private RomanNumeral Bare(NoteName root, Chord? arrival)
+    {
+        root = Near(root, key.Fifths - 6, key.Fifths + 10);
+        bool minor;
+        if (key.Contains(root) && OwnFifthIsPerfect(root) && root != key.NoteOf(5)) minor = key.Contains(root + Interval.MinorThird);
+        else if (arrival is not null) minor = arrival.Quality.Shape.IsMinor;
+        else minor = key.Contains(root) && root != key.NoteOf(5);
+        return RomanNumeral.FromChord(new Chord(root, ChordQualities.Row(minor ? "m" : "")), key);
+    }
+}

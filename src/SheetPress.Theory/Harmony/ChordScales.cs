@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Theory;
+
+/// <summary>Which scales fit a chord, and what a bare number means over it.</summary>
+public static class ChordScales
+{
+    /// <summary>The scales that hold every tone of a quality (by sound), the usual one first; at least one.</summary>
+    /// <remarks>
+    /// A scale that has a natural fifth, ninth, eleventh or thirteenth beside the altered one of the symbol is left out while there is a
+    /// better one. When no scale of the table holds all tones, the one that holds most is given.
+    /// </remarks>
+    public static ImmutableArray<ScaleType> For(ChordQuality quality)
+    {
+        ArgumentNullException.ThrowIfNull(quality);
+        var candidates = Candidates(quality).Select(ScaleTypes.Get).ToArray();
+        ScaleType[] fitting = [.. candidates.Where(s => Missing(quality, s) == 0 && !Clashes(quality, s))];
+        if (fitting.Length == 0) fitting = [.. candidates.Where(s => Missing(quality, s) == 0)];
+        if (fitting.Length == 0) fitting = [.. ScaleTypes.All.Where(s => s.Degrees.Length is 7 or 8 && Missing(quality, s) == 0)];
+        if (fitting.Length == 0) fitting = [candidates.MinBy(s => Missing(quality, s))!];
+        return [.. fitting];
+    }
+
+    /// <summary>
+    /// What a teacher means by a number over a chord: the chord's own tone of that number (7 is the seventh that the chord has, 10 its third an
+    /// octave up); where it has none, what stands for it (the suspended tone for 3, the sixth for 7); else what the scale gives.
+    /// </summary>
+    /// <param name="chord">The chord.</param>
+    /// <param name="number">A number from 1 up.</param>
+    /// <param name="scale">The scale of the moment, as <see cref="ChordAnalysis.Scale"/>; null for the usual scale of the chord.</param>
+    public static Degree Resolve(this Chord chord, int number, ScaleType? scale = null)
+    {
+        ArgumentNullException.ThrowIfNull(chord);
+        ArgumentOutOfRangeException.ThrowIfLessThan(number, 1);
+        if (chord.Quality.Find(number) is { } exact) return exact;
+        var simple = ((number - 1) % 7) + 1;
+        var own = RomanNumeral.OwnTone(chord.Quality, simple) ?? StandIn(chord.Quality.Shape, simple);
+        var degree = own ?? (scale ?? For(chord.Quality)[0]).Find(simple) ?? new Degree(simple);
+        return new(degree.Number + (number - simple), degree.Alteration);
+    }
+
+    /// <summary>Third and seventh, or what stands for them.</summary>
+    internal static ImmutableArray<ChordTone> GuideTones(Chord chord)
+    {
+        var shape = chord.Quality.Shape;
+        var lower = shape.Third ?? StandIn(shape, 3) ?? Degree.Root;
+        var upper = shape.Seventh ?? StandIn(shape, 7) ?? shape.First(5) ?? shape.Degrees[^1];
+        return [new(lower, chord.NoteOf(lower)), new(upper, chord.NoteOf(upper))];
+    }
+
+    private static Degree? StandIn(ChordShape shape, int number) => number switch
+    {
+        3 when shape.IsSuspendedFourth => new Degree(4),
+        3 when shape.IsSuspendedSecond => new Degree(2),
+        7 when shape.HasSixth => new Degree(6),
+        _ => null,
+    };
+
+    // In order of use without a key; within a key the one that keeps most of its notes is taken.
+    private static string[] Candidates(ChordQuality quality)
+    {
+        var shape = quality.Shape;
+        if (quality.IsHalfDiminished()) return ["locrian", "locrian natural 2"];
+        if (quality.IsDiminished()) return ["whole-half diminished", "ultralocrian", "locrian"];
+        if (quality.IsDominantSeventh() && shape.Third is null) return ["mixolydian", "dorian", "natural minor", "phrygian"];
+        if (quality.IsDominantSeventh())
+        {
+            return quality.HasAlteredTension()
+                ? ["phrygian dominant", "lydian dominant", "mixolydian b6", "half-whole diminished", "altered", "whole tone", "lydian minor"]
+                : ["mixolydian", "mixolydian b6", "phrygian dominant", "lydian dominant"];
+        }
+        var altered = quality.HasAlteredTension();
+        if (shape.IsMinor)
+        {
+            if (shape.Seventh is { Alteration: 0 }) return ["melodic minor", "harmonic minor"];
+            if (shape.HasSixth) return altered ? ["dorian b2", "dorian #4"] : ["dorian", "melodic minor"];
+            if (altered) return ["natural minor", "phrygian", "dorian #4"];
+            return shape.Seventh is null ? ["natural minor", "dorian", "phrygian"] : ["dorian", "natural minor", "phrygian"];
+        }
+        if (shape.Third is not null)
+        {
+            if (shape.FifthIs(1)) return shape.Seventh is null ? ["whole tone", "lydian augmented", "ionian #5", "augmented"] : ["lydian augmented", "ionian #5"];
+            if (!altered) return shape.Seventh is null ? ["major", "mixolydian", "lydian"] : ["major", "lydian"];
+            return shape.Seventh is null ? ["lydian", "phrygian dominant", "lydian #2", "half-whole diminished"] : ["lydian", "lydian #2", "harmonic major"];
+        }
+        return ["major", "mixolydian", "dorian", "natural minor", "phrygian", "lydian", "locrian"];
+    }
+
+    private static int Missing(ChordQuality quality, ScaleType scale)
+    {
+        var missing = 0;
+        foreach (var degree in quality.Degrees) if (!Sounds(scale, degree.HalfSteps)) missing++;
+        return missing;
+    }
+
+    // A natural tension or fifth of the scale beside the altered one of the chord.
+    private static bool Clashes(ChordQuality quality, ScaleType scale)
+    {
+        foreach (var degree in quality.Degrees)
+        {
+            if (degree.Number is not (5 or 9 or 11 or 13) || degree.Alteration == 0) continue;
+            var natural = new Degree(degree.Number);
+            if (!quality.Shape.Has(natural) && Sounds(scale, natural.HalfSteps)) return true;
+        }
+        return false;
+    }
+
+    private static bool Sounds(ScaleType scale, int halfSteps)
+    {
+        foreach (var degree in scale.Degrees) if (degree.HalfSteps == halfSteps % 12) return true;
+        return false;
+    }
+}
