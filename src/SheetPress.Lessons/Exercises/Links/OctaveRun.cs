@@ -7,7 +7,7 @@ namespace SheetPress.Lessons;
 /// <summary>
 /// Root, octave, and from there a run by scale steps into the root of the next chord, which falls on its beat. Where the chord
 /// has room for more notes than the run needs, chord tones lead from the root to the start of the run; where it has room for
-/// fewer, the run is joined on the way.
+/// fewer, the run is joined on the way. The octaves of all roots are chosen together, so that the line stays near home.
 /// </summary>
 internal sealed class OctaveRun : ExerciseStyle
 {
@@ -28,31 +28,37 @@ internal sealed class OctaveRun : ExerciseStyle
         var track = HarmonyTrack.Of(context);
         var slots = RhythmTiler.Tile(context.Progression, LevelRhythm.ForRuns(context));
         var range = NeckRange.Of(context);
-        var placer = new PitchPlacer(context, range);
         var writer = new LineWriter();
-        var steps = track.Sounding.Where(s => !slots[s.Index].IsEmpty).ToList();
-        var homes = RegisterPlanner.Plan([.. steps.Select(s => new RegisterNeed(s.Chord.Lowest, [0, 12, 0]))], range);
-        var builder = new RunBuilder(range, context.Request.Flag("overshoot"));
         var direction = context.Request.Word("direction");
-        Pitch? arrival = null;
-        for (var i = 0; i < steps.Count; i++)
+        ImmutableArray<RunStep> steps =
+        [
+            .. track.Sounding.Where(s => !slots[s.Index].IsEmpty).Select((s, i) => new RunStep(s, slots[s.Index].Length, direction == "up" || (direction == "both" && i % 2 == 1))),
+        ];
+        var builder = new RunBuilder(range, context.Request.Flag("overshoot"));
+        var roots = RunPlanner.Plan(steps, builder, range);
+        var placer = new PitchPlacer(context, range);
+        for (var i = 0; i < steps.Length; i++)
         {
-            var step = steps[i];
+            var step = steps[i].Harmony;
             var own = slots[step.Index];
-            var root = placer.Place(new NamedPitch(arrival ?? homes[i], step.BassDegree), own[0].Start);
-            arrival = null;
-            if (step.IsFinal || step.Next is null || (step.Next.Index > step.Index && i + 1 == steps.Count))
+            var root = placer.Place(new NamedPitch(roots[i], step.BassDegree), own[0].Start);
+            if (TargetOf(steps, roots, i) is not { } target)
             {
                 writer.Add(own[0] with { Duration = step.End - own[0].Start }, root);
                 continue;
             }
-            var upward = direction == "up" || (direction == "both" && i % 2 == 1);
-            var follows = i + 1 < steps.Count && ReferenceEquals(steps[i + 1], step.Next);
-            var goal = follows ? homes[i + 1] : homes[steps.FindIndex(s => ReferenceEquals(s, step.Next)) is var at and >= 0 ? at : i];
-            var run = builder.Build(step, root.Pitch, goal, own.Length, upward);
-            for (var k = 0; k < own.Length; k++) writer.Add(own[k], k == 0 ? root : run.Notes[k - 1]);
-            if (follows) arrival = run.Target;
+            var run = builder.Build(steps[i], root.Pitch, target);
+            for (var k = 0; k < own.Length; k++) writer.Add(own[k], k == 0 ? root : run[k - 1]);
         }
         return writer.Finish(context.Progression.Length);
+    }
+
+    // The root to run into: the next one in the line, or that of the chord to which a repeat leads back; null where the line rests.
+    private static Pitch? TargetOf(ImmutableArray<RunStep> steps, ImmutableArray<Pitch> roots, int index)
+    {
+        var next = steps[index].Harmony.Next;
+        if (next is null) return null;
+        for (var i = 0; i < steps.Length; i++) if (ReferenceEquals(steps[i].Harmony, next)) return roots[i];
+        return null;
     }
 }
