@@ -19,6 +19,8 @@ public abstract class ExerciseStyle
     public abstract ImmutableArray<StyleOption> Options { get; }
     /// <summary>The one-line instruction on the page when the lesson gives none.</summary>
     public abstract string Instruction(ExerciseRequest request);
+    /// <summary>A longer guide for the style's own page in the catalogue, plain text of up to 100 columns; empty for none.</summary>
+    public virtual string Guide => "";
     /// <summary>Makes the line: sounding pitches with degrees, rhythm and marks, before fingering. Problems are reported to the context.</summary>
     public abstract Line Generate(ExerciseContext context);
 }

@@ -15,6 +15,7 @@ public static class ExerciseStyles
         new ScaleRun(),
         new OctaveRun(),
         new WalkingLine(),
+        new OwnLine(),
     ];
 
     /// <summary>The style of a name, or null.</summary>

@@ -26,22 +26,9 @@ internal sealed class PitchPlacer(ExerciseContext context, NeckRange range)
             context.Diagnostics.Error(
                 "off-the-neck",
                 context.Request.Span,
-                $"{pitch.Pitch.Name.ToDisplayString()} in bar {BarOf(start)} has no place on the strings and frets that this exercise may use.",
+                $"{pitch.Pitch.Name.ToDisplayString()} in bar {ProgressionBars.NumberAt(context.Progression, start)} has no place on the strings and frets that this exercise may use.",
                 "Allow more frets or strings, or open strings, or leave the position to SheetPress.");
         }
         return pitch;
-    }
-
-    private int BarOf(Fraction start)
-    {
-        var end = Fraction.Zero;
-        var number = 0;
-        foreach (var measure in context.Progression.Measures)
-        {
-            number++;
-            end += measure.Length;
-            if (start < end) break;
-        }
-        return number;
     }
 }

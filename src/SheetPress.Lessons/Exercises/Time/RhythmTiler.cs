@@ -58,6 +58,21 @@ internal static class RhythmTiler
         return result.MoveToImmutable();
     }
 
+    /// <summary>The strokes of each measure, timed from the start of the measure.</summary>
+    public static ImmutableArray<ImmutableArray<RhythmCell>> StrokesByMeasure(Progression progression, Func<Meter, RhythmPattern> rhythmOf)
+    {
+        var strokes = Strokes(progression.Measures, rhythmOf).ToList();
+        var result = ImmutableArray.CreateBuilder<ImmutableArray<RhythmCell>>(progression.Measures.Length);
+        var start = Fraction.Zero;
+        foreach (var measure in progression.Measures)
+        {
+            var end = start + measure.Length;
+            result.Add([.. strokes.Where(s => s.Start >= start && s.Start < end).Select(s => s.Cell with { Start = s.Start - start, Duration = s.Duration })]);
+            start = end;
+        }
+        return result.MoveToImmutable();
+    }
+
     // The sounding cells in time order.
     private static IEnumerable<(Fraction Start, Fraction Duration, MetricWeight Weight, RhythmCell Cell)> Strokes(ImmutableArray<FrameMeasure> measures, Func<Meter, RhythmPattern> rhythmOf)
     {

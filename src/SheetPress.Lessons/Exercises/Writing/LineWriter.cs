@@ -33,6 +33,12 @@ internal sealed class LineWriter
     /// <summary>Adds a finished note.</summary>
     public void Add(LineNote note) => _notes.Add(note);
 
+    /// <summary>Lets the last note sound on, when it sounds up to the start of the hold.</summary>
+    public void HoldUntil(Fraction start, Fraction end)
+    {
+        if (_notes.Count > 0 && _notes[^1].End == start) _notes[^1] = _notes[^1] with { Duration = end - _notes[^1].Start };
+    }
+
     /// <summary>
     /// The line. A hammer-on that does not go up or a pull-off that does not go down, as a rhythm's marks can ask for over some
     /// chord, and any connection over a gap or out of the last note, is taken back.

@@ -1,0 +1,40 @@
+namespace SheetPress.Lessons;
+
+/// <summary>How lines are written, by teachers in a lesson and by patterns in their files: the one place that says so.</summary>
+internal static class LineNotation
+{
+    /// <summary>The guide that "styles own-line" prints.</summary>
+    public const string Guide = """
+        A line is written note by note, with blanks between and | between bars.
+
+        Notes
+          R 3 5 b7 8 10     degrees of the chord that sounds; a plain 3 or 7 is the one the chord has,
+                            b7 or n7 is exact. With "degrees: key" they are steps of the key instead.
+          low-5 low-3       the degree an octave lower, below the root.
+          Eb2 F#1           pitches as they sound (the open low string of a bass is E1).
+          Eb F#             the same without an octave: the nearest to the note before.
+          next              the root of the next chord, taken early.
+          under-next over-next              a half step below or above the next root.
+          step-under-next step-over-next    the scale step below or above it.
+          fifth-of-next                     the fifth of the next root, its dominant.
+          R&10              two or more notes struck together.
+          x                 a dead note on the string of the note before.
+          (5)               a ghost note.
+          rest              silence.          -   holds the note before.
+          %                 the whole bar before once more.
+
+        Rhythm
+          A value stands before the notes it is for and holds until the next one:
+          quarter R 5 eighth 8 5 R 5, or by letters: q R 5 e 8 5 R 5.
+          w h q e s t are whole to thirty-second; q. is dotted; e3 is an eighth of a triplet.
+          Without values the notes take the exercise's rhythm; without one they share the bar equally.
+
+        Marks follow a colon, several in a row: 8:pop  R:thumb:accent  5:hammer  R:string3:fret5
+          accent strong staccato tenuto mute let-ring vibrato ghost dead thumb pop down up
+          index middle ring hammer pull slide, and stringN and fretN to fix the place on the neck.
+
+        A line shorter than the progression starts over until the progression ends.
+        Example, four bars of 4/4:
+          q R 5 8 5 | e R R 5 5 8:accent - 5 5 | h R q 5 under-next | w R
+        """;
+}

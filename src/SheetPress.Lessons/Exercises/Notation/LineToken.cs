@@ -1,0 +1,22 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>One word of a written line.</summary>
+/// <param name="Word">The word with its place.</param>
+internal abstract record LineToken(LocatedText Word);
+
+/// <summary>A note value that holds for the notes after it.</summary>
+internal sealed record ValueToken(LocatedText Word, NoteValue Value) : LineToken(Word);
+
+/// <summary>Silence.</summary>
+internal sealed record RestToken(LocatedText Word) : LineToken(Word);
+
+/// <summary>The note before is held.</summary>
+internal sealed record HoldToken(LocatedText Word) : LineToken(Word);
+
+/// <summary>The bar before once more.</summary>
+internal sealed record RepeatBarToken(LocatedText Word) : LineToken(Word);
+
+/// <summary>A note or chord.</summary>
+internal sealed record NoteToken(LocatedText Word, IReadOnlyList<ToneWord> Tones, StrokeMarks Marks, NeckPin Pin) : LineToken(Word);

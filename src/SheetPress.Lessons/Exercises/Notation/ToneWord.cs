@@ -1,0 +1,74 @@
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>One pitch as a written line names it, before chord, key and octave are known.</summary>
+internal abstract record ToneWord;
+
+/// <summary>A degree of the chord of the moment or of the key: "5", "b7", "low-5".</summary>
+/// <param name="Request">The degree.</param>
+/// <param name="Octaves">Octaves moved: -1 for one "low-".</param>
+internal sealed record DegreeWord(DegreeRequest Request, int Octaves) : ToneWord;
+
+/// <summary>A pitch: "Eb2", or "Eb" in the octave nearest to the note before.</summary>
+/// <param name="Name">The note.</param>
+/// <param name="Octave">Its octave, sounding; null for the nearest.</param>
+internal sealed record PitchWord(NoteName Name, int? Octave) : ToneWord;
+
+/// <summary>A note counted from the root of the chord to come: "next", "under-next".</summary>
+internal sealed record NextWord(NextNote Note) : ToneWord;
+
+/// <summary>The pitch of the note before: "x".</summary>
+internal sealed record SameWord : ToneWord;
+
+/// <summary>The notes that can be asked for by their relation to the next root.</summary>
+internal enum NextNote
+{
+    /// <summary>The next root itself, taken early.</summary>
+    Root,
+    /// <summary>A half step below it.</summary>
+    Under,
+    /// <summary>A half step above it.</summary>
+    Over,
+    /// <summary>A scale step below it.</summary>
+    StepUnder,
+    /// <summary>A scale step above it.</summary>
+    StepOver,
+    /// <summary>Its fifth, the root of its dominant.</summary>
+    Fifth,
+}
+
+/// <summary>A note, chord, hold or rest of a written line with its time within the line.</summary>
+/// <param name="Start">Quarter notes from the start of the line.</param>
+/// <param name="Duration">Quarter notes, above zero.</param>
+/// <param name="Tones">What sounds; empty for a hold of what sounded before the line came round.</param>
+/// <param name="Marks">How it is played.</param>
+/// <param name="Pin">Where on the neck it is wanted.</param>
+/// <param name="Count">Counting syllable of its rhythm; null for none.</param>
+/// <param name="Span">Where it is written.</param>
+internal sealed record WrittenNote(
+    Fraction Start,
+    Fraction Duration,
+    IReadOnlyList<ToneWord> Tones,
+    StrokeMarks Marks,
+    NeckPin Pin,
+    string? Count,
+    SourceSpan Span)
+{
+    /// <summary>Whether it only carries on what sounded before.</summary>
+    public bool IsHold => Tones.Count == 0;
+
+    /// <summary>End in quarter notes from the start of the line.</summary>
+    public Fraction End => Start + Duration;
+}
+
+/// <summary>A place on the neck that an author asks for; nulls leave it to the fingering.</summary>
+internal readonly record struct NeckPin(int? String, int? Fret)
+{
+    /// <summary>Whether anything is asked for.</summary>
+    public bool IsSet => String is not null || Fret is not null;
+}
+
+/// <summary>A line as written: its notes and its length in quarter notes. Rests are gaps.</summary>
+internal sealed record WrittenLine(IReadOnlyList<WrittenNote> Notes, Fraction Length, int Bars);

@@ -1,0 +1,216 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>A written note put at its time in the progression, over the chord it is counted from; null where no chord sounds.</summary>
+internal readonly record struct PlacedNote(WrittenNote Note, Fraction Start, Fraction Duration, HarmonyStep? Step);
+
+/// <summary>Turns the written notes of a teacher's line or a pattern into pitches over the chords.</summary>
+internal sealed class WrittenLinePlayer
+{
+    private readonly ExerciseContext _context;
+    private readonly HarmonyTrack _track;
+    private readonly NeckRange _range;
+    private readonly PitchPlacer _placer;
+    private readonly LineWriter _writer = new();
+    private readonly bool _degreesOfKey;
+    private readonly bool _rootIsBass;
+    private readonly Dictionary<HarmonyStep, Pitch> _roots = [];
+    private Pitch _tonic;
+    private Pitch? _last;
+
+    /// <summary>Makes a player.</summary>
+    /// <param name="context">The exercise.</param>
+    /// <param name="track">Its chords.</param>
+    /// <param name="degreesOfKey">Whether degrees are steps of the key.</param>
+    /// <param name="rootIsBass">Whether R over a slash chord is its bass note.</param>
+    public WrittenLinePlayer(ExerciseContext context, HarmonyTrack track, bool degreesOfKey, bool rootIsBass)
+    {
+        _context = context;
+        _track = track;
+        _range = NeckRange.Of(context);
+        _placer = new PitchPlacer(context, _range);
+        _degreesOfKey = degreesOfKey;
+        _rootIsBass = rootIsBass;
+    }
+
+    /// <summary>Plays the notes, which are in order of time.</summary>
+    public Line Play(IReadOnlyList<PlacedNote> notes)
+    {
+        PlanRegisters(notes);
+        foreach (var placed in notes)
+        {
+            if (placed.Note.IsHold) _writer.HoldUntil(placed.Start, placed.Start + placed.Duration);
+            else Write(placed);
+        }
+        return _writer.Finish(_context.Progression.Length);
+    }
+
+    private void PlanRegisters(IReadOnlyList<PlacedNote> notes)
+    {
+        if (_degreesOfKey)
+        {
+            var offsets = notes.SelectMany(n => n.Note.Tones).OfType<DegreeWord>().Select(w => FromRoot(OfKey(w.Request), w).HalfSteps).ToImmutableArray();
+            _tonic = RegisterPlanner.Plan([new RegisterNeed(_context.Key.Tonic, offsets.IsEmpty ? [0] : offsets)], _range)[0];
+        }
+        var byStep = new Dictionary<HarmonyStep, ImmutableArray<int>.Builder>();
+        foreach (var step in _track.Sounding) byStep[step] = ImmutableArray.CreateBuilder<int>();
+        foreach (var placed in notes)
+        {
+            foreach (var tone in placed.Note.Tones)
+            {
+                if (tone is DegreeWord word && !_degreesOfKey && placed.Step is { } step) byStep[step].Add(FromRoot(Resolve(word, step), word).HalfSteps);
+            }
+        }
+        var needs = _track.Sounding.Select(s => new RegisterNeed(s.Chord.Root, byStep[s].Count == 0 ? [s.BassDegree.HalfSteps] : byStep[s].ToImmutable())).ToList();
+        var roots = RegisterPlanner.Plan(needs, _range);
+        for (var i = 0; i < roots.Length; i++) _roots[_track.Sounding[i]] = roots[i];
+    }
+
+    private void Write(PlacedNote placed)
+    {
+        var tones = ImmutableArray.CreateBuilder<LineTone>(placed.Note.Tones.Count);
+        foreach (var word in placed.Note.Tones)
+        {
+            if (PitchOf(word, placed) is not { } named) return;
+            var pitch = Pinned(named, placed, word, out var position);
+            tones.Add(new LineTone(pitch.Pitch) { Degree = pitch.Degree, Position = position, Head = placed.Note.Marks.Head });
+        }
+        tones.Sort(static (a, b) => a.Pitch.CompareTo(b.Pitch));
+        _last = tones[0].Pitch;
+        _writer.Add(new LineNote
+        {
+            Start = placed.Start,
+            Duration = placed.Duration,
+            Tones = tones.ToImmutable(),
+            Articulations = placed.Note.Marks.Articulations,
+            Stroke = placed.Note.Marks.Stroke,
+            Connection = placed.Note.Marks.Connection,
+            Count = placed.Note.Count,
+        });
+    }
+
+    private NamedPitch? PitchOf(ToneWord word, PlacedNote placed)
+    {
+        switch (word)
+        {
+            case DegreeWord degree when _degreesOfKey:
+                return OfKeyDegree(degree, placed);
+            case DegreeWord degree:
+                if (placed.Step is not { } step) return Report(placed, LineProblems.NoChord(Written(placed), BarOf(placed)));
+                var resolved = Resolve(degree, step);
+                return _placer.Place(new NamedPitch(_roots[step] + FromRoot(resolved, degree), degree.Octaves == 0 ? resolved : resolved.Simple), placed.Start);
+            case NextWord next:
+                if (placed.Step?.Next is not { } following) return Report(placed, LineProblems.NoNextChord(Written(placed), BarOf(placed)));
+                var pitch = Following(next.Note, placed.Step, following);
+                return _placer.Place(new NamedPitch(pitch, placed.Step.NameOf(pitch.Name)), placed.Start);
+            case PitchWord absolute:
+                return Absolute(absolute, placed);
+            default:
+                return Same(placed);
+        }
+    }
+
+    private NamedPitch OfKeyDegree(DegreeWord word, PlacedNote placed)
+    {
+        var pitch = _tonic + FromRoot(OfKey(word.Request), word);
+        return _placer.Place(new NamedPitch(pitch, placed.Step?.NameOf(pitch.Name)), placed.Start);
+    }
+
+    private Pitch Following(NextNote note, HarmonyStep step, HarmonyStep next)
+    {
+        var root = _roots[next] + next.BassDegree.ToInterval();
+        return note switch
+        {
+            NextNote.Under => ApproachNotes.ChromaticBelow(root),
+            NextNote.Over => ApproachNotes.ChromaticAbove(root),
+            NextNote.StepUnder => ApproachNotes.ScaleBelow(step, root),
+            NextNote.StepOver => ApproachNotes.ScaleAbove(step, root),
+            NextNote.Fifth => _range.CanPlay(root.MidiNumber - 5) ? ApproachNotes.Dominant(root, below: true) : ApproachNotes.Dominant(root, below: false),
+            _ => root,
+        };
+    }
+
+    private NamedPitch? Absolute(PitchWord word, PlacedNote placed)
+    {
+        var transposed = _context.Lesson.Transposition;
+        var name = word.Name + transposed;
+        var pitch = word.Octave is { } octave ? new Pitch(word.Name, octave) + transposed : Nearest(name);
+        var named = new NamedPitch(pitch, placed.Step?.NameOf(name));
+        if (_range.CanPlay(pitch.MidiNumber)) return named;
+        // A line moved to another key may leave the neck and is folded back; a line as its author wrote it must be on it.
+        if (transposed != Interval.Unison || word.Octave is null) return _placer.Place(named, placed.Start);
+        return Report(placed, LineProblems.OffTheNeck(pitch.Name.ToDisplayString() + pitch.Octave, _context.Instrument.Name));
+    }
+
+    private Pitch Nearest(NoteName name)
+    {
+        var center = _last?.MidiNumber ?? Math.Max(_range.Home, _range.Lowest) + 7;
+        return Pitch.AtOrAbove(name, center - 6);
+    }
+
+    private NamedPitch? Same(PlacedNote placed)
+    {
+        if (_last is { } last) return new NamedPitch(last, placed.Step?.NameOf(last.Name));
+        if (placed.Step is { } step) return _placer.Place(new NamedPitch(_roots[step] + step.BassDegree.ToInterval(), step.BassDegree), placed.Start);
+        return Report(placed, LineProblems.NoChord(Written(placed), BarOf(placed)));
+    }
+
+    // A pinned note keeps its place in the key it was written in; in another key the fingering is chosen anew.
+    private NamedPitch Pinned(NamedPitch named, PlacedNote placed, ToneWord word, out FretPosition? position)
+    {
+        position = null;
+        var pin = placed.Note.Pin;
+        if (!pin.IsSet || _context.Lesson.Transposition != Interval.Unison) return named;
+        var instrument = _context.Instrument;
+        if (pin.String is { } number && (number < 1 || number > instrument.StringCount))
+        {
+            Report(placed, LineProblems.NoSuchString(number, instrument.StringCount));
+            return named;
+        }
+        var octaves = word is DegreeWord or NextWord ? 3 : 0;
+        for (var octave = 0; octave <= octaves; octave++)
+        {
+            foreach (var sign in octave == 0 ? [1] : new[] { 1, -1 })
+            {
+                var pitch = named.Pitch + (Interval.Octave * (octave * sign));
+                if (NeckPlaces.Find(instrument, pitch.MidiNumber, pin) is not { } found) continue;
+                position = found;
+                return named with { Pitch = pitch };
+            }
+        }
+        Report(placed, LineProblems.PinMisses(named.Pitch.Name.ToDisplayString() + named.Pitch.Octave, NeckPlaces.Describe(pin)));
+        return named;
+    }
+
+    private Degree Resolve(DegreeWord word, HarmonyStep step)
+    {
+        var request = word.Request;
+        if (!_rootIsBass || request.IsExact || request.Degree.Simple.Number != 1) return DegreeResolver.Resolve(request, step);
+        var bass = step.BassDegree;
+        return new Degree(bass.Number + request.Degree.Number - 1, bass.Alteration);
+    }
+
+    private Degree OfKey(DegreeRequest request)
+    {
+        if (request.IsExact) return request.Degree;
+        var interval = _context.Key.Tonic.IntervalTo(_context.Key.NoteOf(request.Degree.Number));
+        return new Degree(request.Degree.Number, interval.Alteration);
+    }
+
+    private static Interval FromRoot(Degree degree, DegreeWord word) => degree.ToInterval() + (Interval.Octave * word.Octaves);
+
+    private NamedPitch? Report(PlacedNote placed, Problem problem)
+    {
+        _context.Diagnostics.Add(placed.Note.Span, problem);
+        return null;
+    }
+
+    private string Written(PlacedNote placed) => _context.Diagnostics.Source.Text.Length >= placed.Note.Span.End && placed.Note.Span.End > placed.Note.Span.Start
+        ? _context.Diagnostics.Source.Text[placed.Note.Span.Start..placed.Note.Span.End]
+        : "the note";
+
+    private int BarOf(PlacedNote placed) => ProgressionBars.NumberAt(_context.Progression, placed.Start);
+}

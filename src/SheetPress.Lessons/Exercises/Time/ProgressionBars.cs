@@ -1,0 +1,21 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>Finds bars in a progression.</summary>
+internal static class ProgressionBars
+{
+    /// <summary>The number of the bar, from 1 as a reader counts the written ones, that a time lies in.</summary>
+    public static int NumberAt(Progression progression, Fraction time)
+    {
+        var end = Fraction.Zero;
+        var number = 0;
+        foreach (var measure in progression.Measures)
+        {
+            number++;
+            end += measure.Length;
+            if (time < end) break;
+        }
+        return number;
+    }
+}
