@@ -82,14 +82,14 @@ internal static class DocumentHead
         xml.Open("part-list");
         xml.Open("score-part", ("id", PartInstruments.PartId));
         xml.Leaf("part-name", instruments.All[0].Name, ("print-object", "no"));
-        for (var i = 0; i < instruments.All.Length; i++)
+        for (var i = 0; i < instruments.All.Count; i++)
         {
             xml.Open("score-instrument", ("id", PartInstruments.IdAt(i)));
             xml.Leaf("instrument-name", instruments.All[i].Name);
             xml.Leaf("instrument-sound", SoundName(instruments.All[i]));
             xml.Close();
         }
-        for (var i = 0; i < instruments.All.Length; i++)
+        for (var i = 0; i < instruments.All.Count; i++)
         {
             xml.Open("midi-instrument", ("id", PartInstruments.IdAt(i)));
             // Channel 10 is percussion in General MIDI.

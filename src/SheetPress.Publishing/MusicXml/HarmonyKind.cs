@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using SheetPress.Theory;
 
 namespace SheetPress.Publishing;
@@ -8,18 +7,20 @@ namespace SheetPress.Publishing;
 /// <param name="Alteration">Half steps, against what the standard says for the type.</param>
 /// <param name="Type">"add", "alter" or "subtract".</param>
 /// <param name="Text">What to print for the type; null leaves it to the reader.</param>
-internal readonly record struct KindDegree(int Number, int Alteration, string Type, string? Text);
+internal sealed record KindDegree(int Number, int Alteration, string Type, string? Text);
 
 /// <summary>A chord quality as MusicXML says it: a kind, and degrees for whatever the kind does not hold.</summary>
 /// <param name="Value">The kind-value of the standard.</param>
 /// <param name="Text">What to print for the kind alone; alterations are in the degrees and nowhere else.</param>
 /// <param name="Degrees">What departs from the kind.</param>
-internal sealed record HarmonyKind(string Value, string Text, ImmutableArray<KindDegree> Degrees)
+internal sealed record HarmonyKind(string Value, string Text, IReadOnlyList<KindDegree> Degrees)
 {
     public static HarmonyKind Of(ChordQuality quality)
     {
         var (value, text) = Names(quality.Kind);
-        return new HarmonyKind(value, text, [.. quality.KindChanges.Select(c => ToDegree(quality, c))]);
+        var degrees = new List<KindDegree>();
+        foreach (var change in quality.KindChanges) degrees.Add(ToDegree(quality, change));
+        return new HarmonyKind(value, text, degrees);
     }
 
     private static KindDegree ToDegree(ChordQuality quality, KindChange change)
@@ -31,10 +32,16 @@ internal sealed record HarmonyKind(string Value, string Text, ImmutableArray<Kin
         return change.Type switch
         {
             // A reader may print "add" before a plain degree (add9), but not in 7b9, nor for the seventh and what is above it in 9sus4.
-            KindChangeType.Add => new KindDegree(change.Number, change.Alteration, "add", change.Alteration == 0 && !quality.KindChanges.Any(c => c.Number == 7) ? null : ""),
+            KindChangeType.Add => new KindDegree(change.Number, change.Alteration, "add", change.Alteration == 0 && !AddsSeventh(quality) ? null : ""),
             KindChangeType.Alter => new KindDegree(change.Number, change.Alteration, "alter", ""),
             _ => new KindDegree(change.Number, change.Alteration, "subtract", null),
         };
+    }
+
+    private static bool AddsSeventh(ChordQuality quality)
+    {
+        foreach (var change in quality.KindChanges) if (change.Number == 7) return true;
+        return false;
     }
 
     private static (string Value, string Text) Names(ChordKind kind) => kind switch

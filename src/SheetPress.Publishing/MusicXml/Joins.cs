@@ -3,7 +3,7 @@ using SheetPress.Scores;
 namespace SheetPress.Publishing;
 
 /// <summary>Where an event stands: indexes of its measure, its voice and itself.</summary>
-internal readonly record struct EventPlace(int Measure, int Voice, int Event);
+internal sealed record EventPlace(int Measure, int Voice, int Event);
 
 /// <summary>A hammer-on, pull-off or slide from one tone to the next.</summary>
 /// <param name="Kind">How they are joined.</param>
@@ -16,52 +16,64 @@ internal sealed record Join(Connection Kind, EventPlace From, int FromTone, Even
 /// <summary>The joins of an exercise, found from both of their ends. Tones of chords are joined along their strings.</summary>
 internal sealed class Joins
 {
-    private readonly ILookup<EventPlace, Join> _starting;
-    private readonly ILookup<EventPlace, Join> _ending;
+    private static readonly List<Join> None = [];
 
-    private Joins(List<Join> all)
+    private readonly Dictionary<EventPlace, List<Join>> _starting = [];
+    private readonly Dictionary<EventPlace, List<Join>> _ending = [];
+
+    private Joins()
     {
-        _starting = all.ToLookup(j => j.From);
-        _ending = all.ToLookup(j => j.To);
     }
 
-    public IEnumerable<Join> StartingAt(EventPlace place) => _starting[place];
+    public List<Join> StartingAt(EventPlace place) => _starting.GetValueOrDefault(place, None);
 
-    public IEnumerable<Join> EndingAt(EventPlace place) => _ending[place];
+    public List<Join> EndingAt(EventPlace place) => _ending.GetValueOrDefault(place, None);
 
     public static Joins Of(Score score)
     {
-        var all = new List<Join>();
-        var voices = score.Measures.Max(m => m.Voices.Length);
-        for (var v = 0; v < voices; v++)
+        var joins = new Joins();
+        for (var v = 0; v < 2; v++)
         {
-            (EventPlace Place, ScoreEvent Event)? before = null;
+            EventPlace? from = null;
             for (var m = 0; m < score.Measures.Length; m++)
             {
-                if (v >= score.Measures[m].Voices.Length) { before = null; continue; }
+                if (v >= score.Measures[m].Voices.Length)
+                {
+                    from = null;
+                    continue;
+                }
                 var events = score.Measures[m].Voices[v].Events;
                 for (var e = 0; e < events.Length; e++)
                 {
-                    var here = (Place: new EventPlace(m, v, e), Event: events[e]);
-                    if (before is { } b && b.Event.Connection != Connection.None) Connect(b.Place, b.Event, here.Place, here.Event, all);
-                    before = here;
+                    if (from is not null) joins.Connect(from, EventAt(score, from), new EventPlace(m, v, e), events[e]);
+                    from = events[e].Connection == Connection.None ? null : new EventPlace(m, v, e);
                 }
             }
         }
-        return new Joins(all);
+        return joins;
     }
 
-    private static void Connect(EventPlace from, ScoreEvent first, EventPlace to, ScoreEvent second, List<Join> all)
+    private static ScoreEvent EventAt(Score score, EventPlace place) => score.Measures[place.Measure].Voices[place.Voice].Events[place.Event];
+
+    private void Connect(EventPlace from, ScoreEvent first, EventPlace to, ScoreEvent second)
     {
         var found = false;
         for (var a = 0; a < first.Tones.Length; a++)
         {
             var b = SameString(first.Tones[a], second);
             if (b < 0 || first.Tones[a].Position == second.Tones[b].Position) continue;
-            all.Add(new Join(first.Connection, from, a, to, b));
+            Add(new Join(first.Connection, from, a, to, b));
             found = true;
         }
-        if (!found && !first.IsRest && !second.IsRest) all.Add(new Join(first.Connection, from, 0, to, 0));
+        if (!found && !first.IsRest && !second.IsRest) Add(new Join(first.Connection, from, 0, to, 0));
+    }
+
+    private void Add(Join join)
+    {
+        if (!_starting.TryGetValue(join.From, out var starting)) _starting.Add(join.From, starting = []);
+        starting.Add(join);
+        if (!_ending.TryGetValue(join.To, out var ending)) _ending.Add(join.To, ending = []);
+        ending.Add(join);
     }
 
     private static int SameString(Tone tone, ScoreEvent other)

@@ -18,8 +18,7 @@ internal sealed class MuteRuns
     public static MuteRuns Of(Score score)
     {
         var runs = new MuteRuns();
-        var voices = score.Measures.Max(m => m.Voices.Length);
-        for (var v = 0; v < voices; v++) runs.Collect(score, v);
+        for (var v = 0; v < 2; v++) runs.Collect(score, v);
         return runs;
     }
 
@@ -32,7 +31,7 @@ internal sealed class MuteRuns
             if (events.IsEmpty) End();
             for (var e = 0; e < events.Length; e++)
             {
-                var isTied = last is not null && !events[e].IsRest && events[e].Tones.All(t => t.TieStop);
+                var isTied = last is not null && !events[e].IsRest && IsTied(events[e]);
                 if (!isTied && (events[e].IsRest || !events[e].Articulations.HasFlag(Articulations.PalmMute)))
                 {
                     End();
@@ -44,6 +43,12 @@ internal sealed class MuteRuns
             }
         }
         End();
+
+        static bool IsTied(ScoreEvent e)
+        {
+            foreach (var tone in e.Tones) if (!tone.TieStop) return false;
+            return true;
+        }
 
         void End()
         {

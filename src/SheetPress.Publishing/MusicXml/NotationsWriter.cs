@@ -19,7 +19,7 @@ internal sealed class NotationsWriter(XmlOutput xml, ExercisePlan plan, SpanNumb
         if (tone.TieStop) xml.Empty("tied", ("type", "stop"));
         if (tone.TieStart) xml.Empty("tied", ("type", "start"));
         else if (role.IsShown && e.Articulations.HasFlag(Articulations.LetRing)) xml.Empty("tied", ("type", "let-ring"));
-        if (first && role.Leads) WritePhrase(place, e);
+        if (first && role.Leads) WritePhrase(place, e, role);
         if (first) WriteTuplets(voice, place.Event, role);
         if (role.IsShown)
         {
@@ -42,21 +42,27 @@ internal sealed class NotationsWriter(XmlOutput xml, ExercisePlan plan, SpanNumb
         xml.Close();
     }
 
-    private void WritePhrase(EventPlace place, ScoreEvent e)
+    private void WritePhrase(EventPlace place, ScoreEvent e, StaffRole role)
     {
-        if (e.SlurStop && numbers.Stop("slur", ("phrase", place.Voice)) is { } ended) xml.Empty("slur", ("type", "stop"), ("number", ended));
+        if (e.SlurStop && numbers.Stop("slur", role.Number, PhraseOf(place)) is { } ended) xml.Empty("slur", ("type", "stop"), ("number", ended));
         if (!e.SlurStart) return;
         // A phrase may begin on the note where the last one ends.
         numbers.Settle();
-        xml.Empty("slur", ("type", "start"), ("number", numbers.Start("slur", ("phrase", place.Voice))));
+        xml.Empty("slur", ("type", "start"), ("number", numbers.Start("slur", role.Number, PhraseOf(place))));
     }
+
+    // One phrase can be open in each voice.
+    private static string PhraseOf(EventPlace place) => place.Voice == 0 ? "upper phrase" : "lower phrase";
 
     private void WriteTuplets(Voice voice, int index, StaffRole role)
     {
-        // Outer brackets open first and close last.
-        foreach (var span in voice.Tuplets.Where(s => s.First == index).OrderBy(s => s.Level)) WriteTupletStart(span, voice, role);
-        foreach (var span in voice.Tuplets.Where(s => s.Last == index).OrderByDescending(s => s.Level))
-            xml.Empty("tuplet", ("type", "stop"), ("number", XmlOutput.Number(span.Level + 1)));
+        // Outer brackets open first and close last; a score nests them once.
+        for (var level = 0; level <= 1; level++)
+            foreach (var span in voice.Tuplets)
+                if (span.First == index && span.Level == level) WriteTupletStart(span, voice, role);
+        for (var level = 1; level >= 0; level--)
+            foreach (var span in voice.Tuplets)
+                if (span.Last == index && span.Level == level) xml.Empty("tuplet", ("type", "stop"), ("number", XmlOutput.Number(level + 1)));
     }
 
     private void WriteTupletStart(TupletSpan span, Voice voice, StaffRole role)
@@ -86,13 +92,13 @@ internal sealed class NotationsWriter(XmlOutput xml, ExercisePlan plan, SpanNumb
         foreach (var join in plan.Joins.EndingAt(place))
         {
             var element = ElementOf(join);
-            if (join.ToTone == tone && numbers.Stop(element, (role.Number, join)) is { } number) xml.Empty(element, ("type", "stop"), ("number", number));
+            if (join.ToTone == tone && numbers.Stop(element, role.Number, join) is { } number) xml.Empty(element, ("type", "stop"), ("number", number));
         }
         foreach (var join in plan.Joins.StartingAt(place))
         {
             if (join.FromTone != tone || !WrittenAtEnd(join, role)) continue;
             var element = ElementOf(join);
-            xml.Empty(element, ("type", "start"), ("number", numbers.Start(element, (role.Number, join))), ("line-type", element == "slide" ? "solid" : null));
+            xml.Empty(element, ("type", "start"), ("number", numbers.Start(element, role.Number, join)), ("line-type", element == "slide" ? "solid" : null));
         }
     }
 
@@ -148,11 +154,11 @@ internal sealed class NotationsWriter(XmlOutput xml, ExercisePlan plan, SpanNumb
     private void WriteHammerAndPull(EventPlace place, int tone, StaffRole role)
     {
         foreach (var join in plan.Joins.EndingAt(place))
-            if (join.ToTone == tone && MarkOf(join.Kind) is var (element, _) && numbers.Stop(element, (role.Number, join)) is { } number)
+            if (join.ToTone == tone && MarkOf(join.Kind) is var (element, _) && numbers.Stop(element, role.Number, join) is { } number)
                 xml.Empty(element, ("type", "stop"), ("number", number));
         foreach (var join in plan.Joins.StartingAt(place))
             if (join.FromTone == tone && WrittenAtEnd(join, role) && MarkOf(join.Kind) is var (element, letter))
-                xml.Leaf(element, letter, ("type", "start"), ("number", numbers.Start(element, (role.Number, join))));
+                xml.Leaf(element, letter, ("type", "start"), ("number", numbers.Start(element, role.Number, join)));
     }
 
     private static (string Element, string Letter)? MarkOf(Connection kind) => kind switch

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using SheetPress.Scores;
 
 namespace SheetPress.Publishing;
@@ -9,24 +8,28 @@ internal sealed class PartInstruments
     /// <summary>Identifier of the only part.</summary>
     public const string PartId = "P1";
 
-    private PartInstruments(ImmutableArray<Instrument> all) => All = all;
+    private readonly List<Instrument> _all = [];
+
+    private PartInstruments()
+    {
+    }
 
     /// <summary>One instrument for each sound.</summary>
-    public ImmutableArray<Instrument> All { get; }
+    public IReadOnlyList<Instrument> All => _all;
 
-    public static PartInstruments Of(IReadOnlyList<Score> scores) =>
-        new([.. scores.Select(s => s.Instrument).DistinctBy(SoundOf)]);
+    public static PartInstruments Of(IReadOnlyList<Score> scores)
+    {
+        var instruments = new PartInstruments();
+        foreach (var score in scores)
+            if (instruments.IndexOf(score.Instrument) < 0) instruments._all.Add(score.Instrument);
+        return instruments;
+    }
 
     /// <summary>Identifier of the instrument at an index.</summary>
     public static string IdAt(int index) => PartId + "-I" + XmlOutput.Number(index + 1);
 
     /// <summary>The identifier that notes of an instrument name, or null when there is no choice.</summary>
-    public string? IdForNotes(Instrument instrument)
-    {
-        if (All.Length == 1) return null;
-        for (var i = 0; i < All.Length; i++) if (SoundOf(All[i]) == SoundOf(instrument)) return IdAt(i);
-        throw new ArgumentException("The instrument is not of this part.", nameof(instrument));
-    }
+    public string? IdForNotes(Instrument instrument) => _all.Count == 1 ? null : IdAt(IndexOf(instrument));
 
-    private static (string, int) SoundOf(Instrument instrument) => (instrument.Name, instrument.MidiProgram);
+    private int IndexOf(Instrument instrument) => _all.FindIndex(i => i.Name == instrument.Name && i.MidiProgram == instrument.MidiProgram);
 }

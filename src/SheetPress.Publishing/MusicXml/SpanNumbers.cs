@@ -6,30 +6,42 @@ namespace SheetPress.Publishing;
 /// </summary>
 internal sealed class SpanNumbers
 {
-    private readonly Dictionary<(string Element, object Key), int> _open = [];
-    private readonly List<(string Element, object Key)> _ended = [];
+    private readonly List<Span> _open = [];
 
     /// <summary>Opens a span and gives its number.</summary>
-    public string Start(string element, object key)
+    /// <param name="element">Name of the element.</param>
+    /// <param name="staff">The staff it is on.</param>
+    /// <param name="key">What tells it from the others of its element and staff.</param>
+    public string Start(string element, int staff, object key)
     {
         var number = 1;
-        while (_open.Any(o => o.Key.Element == element && o.Value == number)) number++;
-        _open.Add((element, key), number);
+        while (_open.Exists(s => s.Element == element && s.Number == number)) number++;
+        _open.Add(new Span(element, staff, key, number));
         return XmlOutput.Number(number);
     }
 
     /// <summary>Ends a span and gives its number; null when it never began.</summary>
-    public string? Stop(string element, object key)
+    public string? Stop(string element, int staff, object key)
     {
-        if (!_open.TryGetValue((element, key), out var number)) return null;
-        _ended.Add((element, key));
-        return XmlOutput.Number(number);
+        var span = _open.Find(s => s.Element == element && s.Staff == staff && s.Key.Equals(key));
+        if (span is null) return null;
+        span.HasEnded = true;
+        return XmlOutput.Number(span.Number);
     }
 
     /// <summary>Frees the numbers of the spans that ended since the last call.</summary>
-    public void Settle()
+    public void Settle() => _open.RemoveAll(s => s.HasEnded);
+
+    private sealed class Span(string element, int staff, object key, int number)
     {
-        foreach (var ended in _ended) _open.Remove(ended);
-        _ended.Clear();
+        public string Element { get; } = element;
+
+        public int Staff { get; } = staff;
+
+        public object Key { get; } = key;
+
+        public int Number { get; } = number;
+
+        public bool HasEnded { get; set; }
     }
 }

@@ -34,9 +34,9 @@ internal sealed class StaffWriter(XmlOutput xml, ExercisePlan plan, Divisions di
         var isSilent = events is [{ MeasureRest: not null }] || !(role.IsShown || role.Sounds);
         if (isSilent)
         {
-            WriteMarks(marks, 0, Fraction.Zero, measure.Length);
+            var atEnd = WriteMarks(marks, 0, Fraction.Zero, measure.Length);
             notes.WriteMeasureRest(measure, voice, role);
-            WriteMarks(marks, FirstFrom(marks, measure.Length), measure.Length, null);
+            WriteMarks(marks, atEnd, measure.Length, null);
             return measure.Length;
         }
         var at = Fraction.Zero;
@@ -56,31 +56,33 @@ internal sealed class StaffWriter(XmlOutput xml, ExercisePlan plan, Divisions di
         return at;
     }
 
-    private static List<(Fraction Offset, Direction? Direction, HarmonyMark? Harmony)> MarksOf(Measure measure)
+    // All marks in order of time; at one point in time directions come before chord symbols, each as listed.
+    private static List<Mark> MarksOf(Measure measure)
     {
-        var marks = new List<(Fraction Offset, Direction? Direction, HarmonyMark? Harmony)>();
-        foreach (var direction in measure.Directions) marks.Add((direction.Offset, direction, null));
-        foreach (var harmony in measure.Harmonies) marks.Add((harmony.Offset, null, harmony));
-        // A stable sort: at one point in time directions come before chord symbols, as listed.
-        return [.. marks.OrderBy(m => m.Offset)];
+        var marks = new List<Mark>();
+        foreach (var direction in measure.Directions) Insert(marks, new Mark(direction.Offset, direction, null));
+        foreach (var harmony in measure.Harmonies) Insert(marks, new Mark(harmony.Offset, null, harmony));
+        return marks;
     }
 
-    private static int FirstFrom(List<(Fraction Offset, Direction? Direction, HarmonyMark? Harmony)> marks, Fraction offset)
+    private static void Insert(List<Mark> marks, Mark mark)
     {
-        var index = marks.FindIndex(m => m.Offset >= offset);
-        return index < 0 ? marks.Count : index;
+        var at = marks.Count;
+        while (at > 0 && marks[at - 1].Offset > mark.Offset) at--;
+        marks.Insert(at, mark);
     }
 
     // Writes the marks from an index on that fall before a time, at the present time "at"; gives the index of the first left over.
-    private int WriteMarks(List<(Fraction Offset, Direction? Direction, HarmonyMark? Harmony)> marks, int next, Fraction at, Fraction? before)
+    private int WriteMarks(List<Mark> marks, int next, Fraction at, Fraction? before)
     {
         for (; next < marks.Count && (before is null || marks[next].Offset < before); next++)
         {
-            var (offset, direction, harmony) = marks[next];
-            var later = divisions.Count(offset - at);
-            if (direction is not null) directions.Write(direction, later);
-            if (harmony is not null) harmonies.Write(harmony, later);
+            var later = divisions.Count(marks[next].Offset - at);
+            if (marks[next].Direction is { } direction) directions.Write(direction, later);
+            if (marks[next].Harmony is { } harmony) harmonies.Write(harmony, later);
         }
         return next;
     }
+
+    private sealed record Mark(Fraction Offset, Direction? Direction, HarmonyMark? Harmony);
 }

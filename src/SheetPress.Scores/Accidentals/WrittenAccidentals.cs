@@ -10,20 +10,27 @@ namespace SheetPress.Scores;
 /// </summary>
 public sealed class WrittenAccidentals
 {
-    private readonly Dictionary<(int Measure, int Voice, int Event, int Tone), AccidentalSign> _signs = [];
+    // By measure, voice and event; null where no tone of the event has a sign.
+    private readonly AccidentalSign[]?[][][] _signs;
 
-    private WrittenAccidentals()
+    private WrittenAccidentals(Score score)
     {
+        _signs = new AccidentalSign[]?[score.Measures.Length][][];
+        for (var m = 0; m < _signs.Length; m++)
+        {
+            var voices = score.Measures[m].Voices;
+            _signs[m] = new AccidentalSign[]?[voices.Length][];
+            for (var v = 0; v < voices.Length; v++) _signs[m][v] = new AccidentalSign[]?[voices[v].Events.Length];
+        }
     }
 
     /// <summary>The sign of a tone, by the indexes of its measure, voice, event and tone.</summary>
-    public AccidentalSign this[int measure, int voice, int @event, int tone] =>
-        _signs.GetValueOrDefault((measure, voice, @event, tone));
+    public AccidentalSign this[int measure, int voice, int @event, int tone] => _signs[measure][voice][@event]?[tone] ?? AccidentalSign.None;
 
     /// <summary>Works out the signs of a whole score.</summary>
     public static WrittenAccidentals Of(Score score)
     {
-        var result = new WrittenAccidentals();
+        var result = new WrittenAccidentals(score);
         // Staff step -> alteration last seen there: all of this measure, and of the measure before those that left its
         // signature. Octaves of clefs and transposition move all steps alike, so sounding steps serve.
         var before = new Dictionary<int, int>();
@@ -31,20 +38,46 @@ public sealed class WrittenAccidentals
         {
             var measure = score.Measures[m];
             var now = new Dictionary<int, int>();
-            foreach (var (voice, index) in InReadingOrder(measure))
+            // Reading order: by onset, the upper voice first.
+            var next = new int[measure.Voices.Length];
+            for (var voice = Earliest(measure, next); voice >= 0; voice = Earliest(measure, next))
             {
-                var tones = measure.Voices[voice].Events[index].Tones;
-                for (var t = 0; t < tones.Length; t++)
-                {
-                    if (tones[t].Head is Notehead.Dead or Notehead.Slash || tones[t].TieStop) continue;
-                    var sign = Judge(tones[t].Pitch, measure.Key, now, before);
-                    now[tones[t].Pitch.StaffStep] = tones[t].Pitch.Name.Alteration;
-                    if (sign != AccidentalSign.None) result._signs[(m, voice, index, t)] = sign;
-                }
+                var index = next[voice]++;
+                result._signs[m][voice][index] = SignsOf(measure.Voices[voice].Events[index], measure.Key, now, before);
             }
-            before = now.Where(p => p.Value != measure.Key.Spell((Letter)(((p.Key % 7) + 7) % 7)).Alteration).ToDictionary();
+            before.Clear();
+            foreach (var (step, alteration) in now)
+                if (alteration != measure.Key.Spell((Letter)(((step % 7) + 7) % 7)).Alteration) before[step] = alteration;
         }
         return result;
+    }
+
+    // The voice whose next event comes first, or -1 when all are done.
+    private static int Earliest(Measure measure, int[] next)
+    {
+        var found = -1;
+        for (var v = 0; v < next.Length; v++)
+        {
+            if (next[v] >= measure.Voices[v].Events.Length) continue;
+            if (found < 0 || measure.Voices[v].Events[next[v]].Onset < measure.Voices[found].Events[next[found]].Onset) found = v;
+        }
+        return found;
+    }
+
+    private static AccidentalSign[]? SignsOf(ScoreEvent e, Key key, Dictionary<int, int> now, Dictionary<int, int> before)
+    {
+        AccidentalSign[]? signs = null;
+        for (var t = 0; t < e.Tones.Length; t++)
+        {
+            var tone = e.Tones[t];
+            if (tone.Head is Notehead.Dead or Notehead.Slash || tone.TieStop) continue;
+            var sign = Judge(tone.Pitch, key, now, before);
+            now[tone.Pitch.StaffStep] = tone.Pitch.Name.Alteration;
+            if (sign == AccidentalSign.None) continue;
+            signs ??= new AccidentalSign[e.Tones.Length];
+            signs[t] = sign;
+        }
+        return signs;
     }
 
     private static AccidentalSign Judge(Pitch pitch, Key key, Dictionary<int, int> now, Dictionary<int, int> before)
@@ -59,13 +92,5 @@ public sealed class WrittenAccidentals
         foreach (var (otherStep, other) in now)
             if ((otherStep - step) % 7 == 0 && other != alteration) return AccidentalSign.Courtesy;
         return AccidentalSign.None;
-    }
-
-    private static IEnumerable<(int Voice, int Event)> InReadingOrder(Measure measure)
-    {
-        if (measure.Voices.Length == 1) return Enumerable.Range(0, measure.Voices[0].Events.Length).Select(i => (0, i));
-        return Enumerable.Range(0, measure.Voices.Length)
-            .SelectMany(v => Enumerable.Range(0, measure.Voices[v].Events.Length).Select(e => (v, e)))
-            .OrderBy(p => measure.Voices[p.v].Events[p.e].Onset).ThenBy(p => p.v);
     }
 }
