@@ -5,28 +5,93 @@ namespace SheetPress.Engraving;
 /// <summary>Sets diagrams side by side in rows, necks level.</summary>
 internal static class DiagramRows
 {
-    private const double Gap = 9;
+    private const double Gap = 8;
     private const double RowGap = 5;
+    // Diagrams side by side may press their frets together this far, in millimetres a fret on average.
+    private const double NarrowestFret = 9;
 
     internal static ImmutableArray<FlowBox> Make(ImmutableArray<NeckDiagram> diagrams, PageStyle style)
     {
-        var figures = diagrams.Select(d => DiagramFigure.Draw(d, style.Diagram, style.Small, style.Heading.Size, style.TextWidth)).ToImmutableArray();
         var rows = ImmutableArray.CreateBuilder<FlowBox>();
-        for (var start = 0; start < figures.Length;)
+        for (var start = 0; start < diagrams.Length;)
         {
-            var (end, width) = (start, 0.0);
-            while (end < figures.Length && (end == start || (diagrams[end].Upright == diagrams[start].Upright && width + Gap + figures[end].Width <= style.TextWidth)))
-            {
-                width += (end == start ? 0 : Gap) + figures[end].Width;
-                end++;
-            }
-            rows.Add(Row(figures.AsSpan()[start..end]));
+            var end = start + 1;
+            while (end < diagrams.Length && diagrams[end].Upright == diagrams[start].Upright && IsWide(diagrams[end], style) == IsWide(diagrams[start], style)) end++;
+            AddGrid(rows, diagrams.AsSpan()[start..end], style);
             start = end;
         }
         return rows.DrainToImmutable();
     }
 
-    private static FlowBox Row(ReadOnlySpan<DiagramLayout> figures)
+    // A lying neck that has to have the whole width.
+    private static bool IsWide(NeckDiagram diagram, PageStyle style) => !diagram.Upright && LeastWidth(diagram, style) > Cell(2, style);
+
+    private static double Cell(int columns, PageStyle style) => (style.TextWidth - ((columns - 1) * Gap)) / columns;
+
+    private static double LeastWidth(NeckDiagram diagram, PageStyle style) => LeastNeck(diagram) + NeckFrame.Sides(diagram, style.Diagram);
+
+    private static double LeastNeck(NeckDiagram diagram) => (diagram.LastFret - diagram.FirstFret + 1) * NarrowestFret;
+
+    // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other.
+    private static void AddGrid(ImmutableArray<FlowBox>.Builder rows, ReadOnlySpan<NeckDiagram> diagrams, PageStyle style)
+    {
+        var upright = diagrams[0].Upright;
+        var most = 1;
+        var sides = Sides(diagrams, style);
+        var figures = upright ? Draw(diagrams, style, style.TextWidth, sides) : [];
+        var widest = upright ? Widest(figures) : 0;
+        while (most < diagrams.Length && (upright ? ((most + 1) * widest) + (most * Gap) <= style.TextWidth : AllFit(diagrams, Cell(most + 1, style) - sides))) most++;
+        var rowCount = (diagrams.Length + most - 1) / most;
+        var columns = (diagrams.Length + rowCount - 1) / rowCount;
+        if (!upright) figures = Draw(diagrams, style, Cell(columns, style), sides);
+        var pitch = upright ? widest + Gap : Cell(columns, style) + Gap;
+        for (var start = 0; start < figures.Length; start += columns)
+        {
+            rows.Add(Row(figures.AsSpan()[start..Math.Min(start + columns, figures.Length)], NeckLeft(figures), pitch));
+        }
+    }
+
+    private static ImmutableArray<DiagramLayout> Draw(ReadOnlySpan<NeckDiagram> diagrams, PageStyle style, double cell, double sides)
+    {
+        var figures = ImmutableArray.CreateBuilder<DiagramLayout>(diagrams.Length);
+        foreach (var diagram in diagrams)
+        {
+            var own = NeckFrame.Sides(diagram, style.Diagram);
+            figures.Add(DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.Heading.Size, cell - sides + own));
+        }
+        return figures.MoveToImmutable();
+    }
+
+    // The most room that any of the diagrams needs beside its neck: all keep it, so that necks of one length stand level.
+    private static double Sides(ReadOnlySpan<NeckDiagram> diagrams, PageStyle style)
+    {
+        var sides = 0.0;
+        foreach (var diagram in diagrams) sides = Math.Max(sides, NeckFrame.Sides(diagram, style.Diagram));
+        return sides;
+    }
+
+    private static bool AllFit(ReadOnlySpan<NeckDiagram> diagrams, double neck)
+    {
+        foreach (var diagram in diagrams) if (LeastNeck(diagram) > neck) return false;
+        return true;
+    }
+
+    private static double NeckLeft(ImmutableArray<DiagramLayout> figures)
+    {
+        var left = 0.0;
+        foreach (var figure in figures) left = Math.Max(left, figure.NeckLeft);
+        return left;
+    }
+
+    // Width of a column that holds any of the figures with their necks' left ends under each other.
+    private static double Widest(ImmutableArray<DiagramLayout> figures)
+    {
+        var (left, right) = (NeckLeft(figures), 0.0);
+        foreach (var figure in figures) right = Math.Max(right, figure.Width - figure.NeckLeft);
+        return left + right;
+    }
+
+    private static FlowBox Row(ReadOnlySpan<DiagramLayout> figures, double neckLeft, double pitch)
     {
         var neckTop = 0.0;
         foreach (var figure in figures) neckTop = Math.Max(neckTop, figure.NeckTop);
@@ -35,9 +100,9 @@ internal static class DiagramRows
         foreach (var figure in figures)
         {
             var y = neckTop - figure.NeckTop;
-            drawings.Add(new PlacedDrawing(figure.Drawing, 1, x, y));
+            drawings.Add(new PlacedDrawing(figure.Drawing, 1, x + neckLeft - figure.NeckLeft, y));
             height = Math.Max(height, y + figure.Height);
-            x += figure.Width + Gap;
+            x += pitch;
         }
         return new FlowBox(height, drawings.MoveToImmutable()) { After = new FlowSpace(RowGap, 2, 0.5) };
     }

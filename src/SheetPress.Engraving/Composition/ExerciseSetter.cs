@@ -57,7 +57,7 @@ internal static class ExerciseSetter
             y += LineBox.Height(line, look);
         }
         var name = exercise.Number.Length > 0 ? $"{exercise.Number}  {exercise.Score.Title}" : exercise.Score.Title;
-        return FlowBox.Of(new Drawing(marks.DrainToImmutable()), y) with { Bookmarks = [new FlowBookmark(name, 1)], HeadMark = name };
+        return FlowBox.Of(new Drawing(marks.DrainToImmutable()), y) with { Bookmarks = [new FlowBookmark(name, 1)], Head = new HeadMark(name, exercise.Number, IsExercise: true) };
     }
 
     private static void AddSystems(FlowBuilder flow, ImmutableArray<EngravedSystem> systems, PageStyle style, FlowSpace before)

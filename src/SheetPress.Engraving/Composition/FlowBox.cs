@@ -24,6 +24,12 @@ public readonly record struct FlowSpace(double Natural, double Stretch = 0, doub
 /// <param name="Level">Its level, 0 the outermost.</param>
 public readonly record struct FlowBookmark(string Title, int Level);
 
+/// <summary>What a running head can say of a page.</summary>
+/// <param name="Text">A section, or an exercise by number and title.</param>
+/// <param name="Number">Number of the exercise; empty for a section or an exercise without one.</param>
+/// <param name="IsExercise">Whether it is an exercise.</param>
+public sealed record HeadMark(string Text, string Number, bool IsExercise);
+
 /// <summary>One thing in the flow of a page from top to bottom, never cut.</summary>
 /// <param name="Height">Height in millimetres.</param>
 /// <param name="Drawings">What is in it.</param>
@@ -47,8 +53,8 @@ public sealed record FlowBox(double Height, ImmutableArray<PlacedDrawing> Drawin
     /// <summary>Bookmarks that point at it.</summary>
     public ImmutableArray<FlowBookmark> Bookmarks { get; init; } = [];
 
-    /// <summary>Text for the running head of a page whose first exercise this is; null for none.</summary>
-    public string? HeadMark { get; init; }
+    /// <summary>What begins with it, for running heads; null when nothing does.</summary>
+    public HeadMark? Head { get; init; }
 
     /// <summary>A box that holds one drawing in millimetres.</summary>
     public static FlowBox Of(Drawing drawing, double height) => new(height, [new PlacedDrawing(drawing, 1, 0, 0)]);

@@ -161,6 +161,6 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         var look = style.Heading;
         var piece = TextSetter.Set(text, look.Upright, look.Size);
         var drawing = new PlacedDrawing(new Drawing(piece.Marks), 1, 0, LineBox.Baseline(new SetLine([], 0, 0, 0), look));
-        return new FlowBox(look.Leading, [drawing]) { BreakPenalty = FlowBox.Never, Bookmarks = [new FlowBookmark(text, 0)] };
+        return new FlowBox(look.Leading, [drawing]) { BreakPenalty = FlowBox.Never, Bookmarks = [new FlowBookmark(text, 0)], Head = new HeadMark(text, "", IsExercise: false) };
     }
 }

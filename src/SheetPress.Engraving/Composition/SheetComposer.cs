@@ -16,7 +16,7 @@ public static class SheetComposer
         var pages = PageBreaker.Break(flow, height, style.HeadHeight);
         var drawn = ImmutableArray.CreateBuilder<Page>(pages.Length);
         var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
-        var running = "";
+        HeadMark? running = null;
         for (var i = 0; i < pages.Length; i++)
         {
             var marks = ImmutableArray.CreateBuilder<Mark>();
@@ -26,21 +26,18 @@ public static class SheetComposer
                 Draw(marks, repeated, style.SideMargin, y);
                 y += repeated.Height;
             }
-            var head = running;
+            var begun = new List<HeadMark>();
             for (var b = pages[i].Start; b < pages[i].End; b++)
             {
                 var box = flow[b];
                 foreach (var (title, level) in box.Bookmarks) bookmarks.Add(new Bookmark(title, i, y, level));
-                if (box.HeadMark is { } mark)
-                {
-                    if (head == running) head = mark;
-                    running = mark;
-                }
+                if (box.Head is { } mark) begun.Add(mark);
                 Draw(marks, box, style.SideMargin, y);
                 var spread = pages[i].Spread;
                 y += box.Height + box.After.Natural + (spread * (spread > 0 ? box.After.Stretch : box.After.Shrink));
             }
-            RunningMatter.Add(marks, content, style, i, pages.Length, head);
+            RunningMatter.Add(marks, content, style, i, pages.Length, PageHead.Of(running, flow[pages[i].Start].Head is not null, begun, content.Labels));
+            if (begun.Count > 0) running = begun[^1];
             drawn.Add(new Page(style.Paper.Width, style.Paper.Height, new Drawing(marks.DrainToImmutable())));
         }
         return new SheetDocument

@@ -6,8 +6,7 @@ namespace SheetPress.Engraving;
 /// <summary>Draws the neck of a diagram with all that stands on it; symbol and caption are the affair of <see cref="DiagramFigure"/>.</summary>
 public static class NeckDrawer
 {
-    private const double ContinuationLength = 2.5;
-    private const double BesideNut = 1.6;
+    internal const double ContinuationLength = 2.5;
     private const double UnderNeck = 3.4;
     private const double DotClearance = 0.5;
 
@@ -35,7 +34,7 @@ public static class NeckDrawer
     private static Box Bounds(ImmutableArray<Mark>.Builder marks)
     {
         var box = Box.Empty;
-        foreach (var mark in marks) box = box.Union(mark.Bounds);
+        foreach (var mark in marks) if (mark.Ink > 0) box = box.Union(mark.Bounds);
         return box;
     }
 
@@ -105,7 +104,7 @@ public static class NeckDrawer
     // Muted and open strings before the nut; fingers at the far end of the strings.
     private static void DrawSigns(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
     {
-        var before = -(style.DotRadius + BesideNut);
+        var before = -(style.DotRadius + NeckFrame.OpenGap);
         foreach (var s in diagram.MutedStrings) painter.Cross(frame.Beyond(s, diagram.FirstFret - 1, before));
         foreach (var dot in diagram.Dots)
         {

@@ -8,6 +8,9 @@ namespace SheetPress.Engraving;
 /// </summary>
 internal sealed class NeckFrame
 {
+    // White between the nut and a dot before it.
+    internal const double OpenGap = 1.6;
+
     private readonly NeckDiagram _diagram;
     private readonly FretScale _scale;
     private readonly double _stringGap;
@@ -30,11 +33,15 @@ internal sealed class NeckFrame
     internal static NeckFrame Lying(NeckDiagram diagram, DiagramStyle style, double available)
     {
         var frets = diagram.LastFret - diagram.FirstFret + 1;
-        // Room before the nut for open strings, behind the last fret for the strings that go on.
-        var sides = (2 * style.DotRadius) + 5;
-        var length = Math.Min(frets * style.FretGap, available - sides);
+        var length = Math.Min(frets * style.FretGap, available - Sides(diagram, style));
         return Make(diagram, style, length, style.StringGap);
     }
+
+    /// <summary>Room beside a lying neck: before the nut for what stands on open strings, at the ends for strings that go on.</summary>
+    internal static double Sides(NeckDiagram diagram, DiagramStyle style) =>
+        NeckDrawer.ContinuationLength + (diagram.FirstFret > 1 || !HasOpen(diagram) ? NeckDrawer.ContinuationLength : 0) + (HasOpen(diagram) ? (2 * style.DotRadius) + OpenGap : 0);
+
+    private static bool HasOpen(NeckDiagram diagram) => !diagram.MutedStrings.IsEmpty || diagram.Dots.Any(d => d.Position.Fret == 0);
 
     internal static NeckFrame Upright(NeckDiagram diagram, DiagramStyle style) =>
         Make(diagram, style, (diagram.LastFret - diagram.FirstFret + 1) * style.UprightFretGap, style.UprightStringGap);
@@ -47,7 +54,7 @@ internal sealed class NeckFrame
         var widest = style.DotRadius;
         if (!diagram.Upright) foreach (var dot in diagram.Dots) widest = Math.Max(widest, DotPainter.HalfWidth(dot, style));
         if (diagram.EvenFrets || scale.Narrowest < (2 * widest) + NeckDrawer.Clearance) scale = FretScale.Even(first, last, length);
-        return new NeckFrame(diagram, scale, length, stringGap, -(style.DotRadius + 1.6));
+        return new NeckFrame(diagram, scale, length, stringGap, -(style.DotRadius + OpenGap));
     }
 
     /// <summary>The top left corner of the neck.</summary>

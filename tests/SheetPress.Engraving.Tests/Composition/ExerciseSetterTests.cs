@@ -46,7 +46,7 @@ public class ExerciseSetterTests
         for (var i = 0; i < 7; i++) flow.AddRange(ExerciseSetter.Make(Exercise(), Systems(3, 14), Style, 240));
         foreach (var page in PageBreaker.Break(flow, 240, 0))
         {
-            flow[page.Start].HeadMark.ShouldNotBeNull();
+            flow[page.Start].Head.ShouldNotBeNull();
         }
     }
 

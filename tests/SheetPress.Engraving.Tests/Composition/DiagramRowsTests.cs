@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Engraving.Tests;
+
+public class DiagramRowsTests
+{
+    private static readonly PageStyle Style = new();
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(5)]
+    [InlineData(7)]
+    [InlineData(12)]
+    public void Rows_stay_within_the_text_area(int count)
+    {
+        foreach (var instrument in InstrumentCatalogue.All)
+        {
+            foreach (var upright in (bool[])[false, true])
+            {
+                // Each over another stretch, some with open strings.
+                var diagrams = Enumerable.Range(0, count).Select(i => NeckDiagrams.ChordTones(instrument, Chord.Parse("Bb7"), i % 4, (i % 4) + 4) with { Upright = upright, Caption = "a caption" });
+                foreach (var row in DiagramRows.Make([.. diagrams], Style))
+                {
+                    var ink = Ink(row);
+                    ink.Left.ShouldBeGreaterThanOrEqualTo(-1e-6);
+                    ink.Right.ShouldBeLessThanOrEqualTo(Style.TextWidth + 1e-6);
+                    ink.Bottom.ShouldBeLessThanOrEqualTo(row.Height + 1e-6);
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Necks_stand_under_each_other_in_rows_that_are_alike()
+    {
+        var diagrams = Enumerable.Range(0, 7).Select(i => NeckDiagrams.ChordTones(SampleHandout.Bass, Chord.Parse("Cm7"), 2 + i, 5 + i)).ToImmutableArray();
+        var rows = DiagramRows.Make(diagrams, Style);
+        rows.Select(r => r.Drawings.Length).ShouldBe([3, 3, 1]);
+        rows[1].Drawings[1].X.ShouldBe(rows[0].Drawings[1].X, 1e-9);
+        DiagramRows.Make(diagrams[..4], Style).Select(r => r.Drawings.Length).ShouldBe([2, 2]);
+    }
+
+    [Fact]
+    public void Figures_in_a_row_do_not_touch()
+    {
+        var guitar = InstrumentCatalogue.Find("guitar-6")!;
+        var diagrams = Enumerable.Range(0, 9).Select(i => NeckDiagrams.Shape(guitar, [new(5, 3 + i), new(4, 5 + i), new(3, 3 + i)], Chord.Parse("C7"), upright: true) with { Caption = "a caption of several words" }).ToImmutableArray();
+        foreach (var row in DiagramRows.Make(diagrams, Style))
+        {
+            var boxes = row.Drawings.Select(d => d.Drawing.Bounds.Transform(1, d.X, d.Y)).ToList();
+            for (var i = 1; i < boxes.Count; i++) boxes[i].Left.ShouldBeGreaterThan(boxes[i - 1].Right + 2);
+        }
+    }
+
+    [Fact]
+    public void The_legend_explains_the_shapes_in_use_and_no_others()
+    {
+        var diagrams = ImmutableArray.Create(NeckDiagrams.ChordTones(SampleHandout.Bass, Chord.Parse("Cm7"), 3, 6));
+        var words = DiagramRows.Legend(diagrams, new SheetLabels(), Style)!.Drawings.SelectMany(d => d.Drawing.Marks).OfType<TextMark>().Select(t => t.Run.Text);
+        words.ShouldBe(["root", "chord tone"]);
+        DiagramRows.Legend([], new SheetLabels(), Style).ShouldBeNull();
+    }
+
+    private static Box Ink(FlowBox box)
+    {
+        var ink = Box.Empty;
+        foreach (var d in box.Drawings) foreach (var mark in d.Drawing.Marks) if (mark.Ink > 0) ink = ink.Union(mark.Bounds.Transform(d.Scale, d.X, d.Y));
+        return ink;
+    }
+}
