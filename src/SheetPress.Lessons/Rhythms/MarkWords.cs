@@ -46,11 +46,7 @@ public static class MarkWords
                 bag.Add(text.SpanOf(start, end - start), RhythmProblems.UnknownMarkWord(word, NearestWord.Find(word, All.Select(m => m.Word))));
                 return null;
             }
-            sum = new StrokeMarks(
-                sum.Articulations | marks.Articulations,
-                marks.Stroke == Stroke.None ? sum.Stroke : marks.Stroke,
-                marks.Head == Notehead.Normal ? sum.Head : marks.Head,
-                marks.Connection == Connection.None ? sum.Connection : marks.Connection);
+            sum = sum.With(marks);
             start = end + 1;
         }
         return sum;

@@ -23,15 +23,19 @@ internal static class LessonMaker
         foreach (var (meter, chords) in bars)
         {
             measures.Add(new FrameMeasure { Meter = meter, Key = key, Length = meter.MeasureLength });
-            var each = meter.MeasureLength / chords.Length;
-            foreach (var symbol in chords)
+            for (var i = 0; i < chords.Length; i++)
             {
+                // In whole beats where there are enough of them, the earlier chords the longer ones.
+                var each = meter.Beats >= chords.Length ? meter.UnitLength * ((meter.Beats / chords.Length) + (i < meter.Beats % chords.Length ? 1 : 0)) : meter.MeasureLength / chords.Length;
+                var symbol = chords[i];
                 var held = symbol == "%";
                 var chord = symbol == "N.C." ? null : held ? spans[^1].Chord : Chord.Parse(symbol);
                 spans.Add(new ChordSpan(at, each, chord, null, default) { Measure = measures.Count - 1, IsHeld = held });
                 at += each;
             }
         }
+        var analyses = HarmonicAnalysis.Analyze([.. spans.Select(s => s.Chord)], key);
+        for (var i = 0; i < spans.Count; i++) spans[i] = spans[i] with { Analysis = analyses[i] };
         return new Lesson
         {
             Id = "test",

@@ -117,7 +117,7 @@ public class OwnLineTests
     [InlineData("q R 5 8 5 | w R | w R", "too-many-bars", "q R 5 8 5 | w R | w R", "3 bars")]
     [InlineData("q R 5 hello 5 | w R", "unknown-note", "hello", "hello")]
     [InlineData("q R 5 eb2 5 | w R", "unknown-note", "eb2", "eb2")]
-    [InlineData("q R 5:gohst 8 5 | w R", "unknown-mark", "gohst", "gohst")]
+    [InlineData("q R 5:gohst 8 5 | w R", "unknown-mark-word", "gohst", "gohst")]
     [InlineData("R 5 8 5 7 | w R", "missing-value", "R", "")]
     [InlineData("R 5 8 5 7 | R", "no-rhythm", "R 5 8 5 7", "5 notes")]
     [InlineData("% | w R", "nothing-to-repeat", "%", "")]

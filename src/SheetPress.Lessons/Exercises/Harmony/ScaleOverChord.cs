@@ -8,7 +8,7 @@ internal static class ScaleOverChord
 {
     /// <summary>A scale, whatever its own tonic, seen from the root of a chord.</summary>
     public static ImmutableArray<Degree> From(NoteName root, Scale scale) =>
-        scale.Root == root ? scale.Type.Degrees : Order(root, scale.Notes);
+        scale.Root.PitchClass == root.PitchClass ? scale.Type.Degrees : Order(root, scale.Notes);
 
     /// <summary>
     /// The notes of the key with the chord's own tones in place of those they alter, one note a letter:

@@ -23,8 +23,8 @@ internal sealed class RunBuilder(NeckRange range, bool overshoot)
         var start = BestStart(step, root, target).Start;
         var run = Between(step, start, target);
         if (start == root && run.Count > 0) run.RemoveAt(0);
-        if (run.Count >= room) return [.. run[^room..]];
-        return [.. Lead(step.Harmony, root, run.Count > 0 ? run[0].Pitch : target, room - run.Count), .. run];
+        IEnumerable<NamedPitch> notes = run.Count >= room ? run[^room..] : [.. Lead(step.Harmony, root, run.Count > 0 ? run[0].Pitch : target, room - run.Count), .. run];
+        return [.. notes.Select(n => n.Degree == Degree.Root && n.Pitch.StaffStep - root.StaffStep == 7 ? n with { Degree = new Degree(8) } : n)];
     }
 
     private (Pitch Start, double Cost) BestStart(RunStep step, Pitch root, Pitch target)

@@ -24,7 +24,7 @@ internal sealed class PitchPlacer(ExerciseContext context, NeckRange range)
         {
             _reported = true;
             context.Diagnostics.Error(
-                "off-the-neck",
+                DiagnosticCodes.OffTheNeck,
                 context.Request.Span,
                 $"{pitch.Pitch.Name.ToDisplayString()} in bar {ProgressionBars.NumberAt(context.Progression, start)} has no place on the strings and frets that this exercise may use.",
                 "Allow more frets or strings, or open strings, or leave the position to SheetPress.");

@@ -105,7 +105,7 @@ internal sealed class LineTimer(DiagnosticBag bag)
         switch (token)
         {
             case NoteToken note:
-                var marks = cell is null ? note.Marks : NoteMarkWords.Join(new StrokeMarks(cell.Articulations, cell.Stroke, cell.Head, cell.Connection), note.Marks);
+                var marks = cell is null ? note.Marks : new StrokeMarks(cell.Articulations, cell.Stroke, cell.Head, cell.Connection).With(note.Marks);
                 _notes.Add(new WrittenNote(_at, duration, note.Tones, marks, note.Pin, cell?.Count, note.Word.Span));
                 break;
             case HoldToken when _notes.Count > 0 && _notes[^1].End == _at:

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using SheetPress.Scores;
 using SheetPress.Theory;
@@ -59,12 +60,24 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             case "-": return [new HoldToken(word)];
             case "%": return [new RepeatBarToken(word)];
         }
-        if (ValueWords.TryRead(words, ref at, out var value, out var isRest))
+        if (ReadValue(words, ref at) is { } value)
         {
-            var token = new ValueToken(word, value);
-            return isRest ? [token, new RestToken(word)] : [token];
+            var token = new ValueToken(word, value.Value);
+            return value.IsRest ? [token, new RestToken(word)] : [token];
         }
         return ReadNote(word) is { } note ? [note] : [];
+    }
+
+    // A value is one letter form, or words up to a rest, which stands for itself in a line. A number in front would be a degree.
+    private static NotePhrase? ReadValue(List<LocatedText> words, ref int at)
+    {
+        if (!char.IsAsciiLetterLower(words[at].Value[0])) return null;
+        var phrase = ImmutableArray.CreateBuilder<LocatedText>();
+        for (var i = at; i < words.Count && words[i].Value is not ("rest" or "|") && !words[i].Value.Contains(':', StringComparison.Ordinal); i++) phrase.Add(words[i]);
+        var used = 0;
+        if (phrase.Count == 0 || NotePhrase.Read(phrase.ToImmutable(), ref used, null) is not { } found) return null;
+        at += used - 1;
+        return found;
     }
 
     private NoteToken? ReadNote(LocatedText word)
@@ -110,7 +123,7 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             if (int.TryParse(text.AsSpan(end), NumberStyles.None, CultureInfo.InvariantCulture, out var octave) && octave <= 9) return new PitchWord(name2, octave);
         }
         var isLowerCasePitch = octaves == 0 && text.Length > 0 && text[0] is >= 'a' and <= 'g' && Pitch.TryParse(text, out _);
-        bag.Add(word.Span, isLowerCasePitch ? LineProblems.LowerCasePitch(text) : LineProblems.UnknownNote(word.Value, NearestWord.Find(word.Value, [.. NextWords.Select(n => n.Word), "rest", .. ValueWords.Names])));
+        bag.Add(word.Span, isLowerCasePitch ? LineProblems.LowerCasePitch(text) : LineProblems.UnknownNote(word.Value, NearestWord.Find(word.Value, [.. NextWords.Select(n => n.Word), "rest", .. NotePhrase.Words])));
         return null;
     }
 
@@ -123,12 +136,8 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             var text = word.Value[start..end];
             if (ReadNumber(text, "string") is { } number) pin = pin with { String = number };
             else if (ReadNumber(text, "fret") is { } fret) pin = pin with { Fret = fret };
-            else if (NoteMarkWords.Find(text) is { } found) marks = NoteMarkWords.Join(marks, found);
-            else
-            {
-                bag.Add(word.SpanOf(start, end - start), LineProblems.UnknownMark(text, NearestWord.Find(text, NoteMarkWords.Names)));
-                return false;
-            }
+            else if (MarkWords.Read(word.Slice(start, end - start), bag) is { } found) marks = marks.With(found);
+            else return false;
             start = end + 1;
         }
         return true;

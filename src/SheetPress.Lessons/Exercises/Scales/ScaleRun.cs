@@ -52,7 +52,8 @@ internal sealed class ScaleRun : ExerciseStyle
         var figure = ImmutableArray.CreateBuilder<CellTone>(room);
         for (var i = 0; i < room; i++)
         {
-            var above = Math.Min(i, room - 1 - i);
+            // An even number of notes leaves one step out on the way up.
+            var above = room % 2 == 1 ? Math.Min(i, room - 1 - i) : i < (room / 2) - 1 ? i : room - 1 - i;
             figure.Add(CellTone.Of(scale[above % scale.Length]).Up(above / scale.Length));
         }
         return figure.MoveToImmutable();

@@ -39,7 +39,7 @@ internal static class RhythmTiler
                 var owner = chord;
                 if (until > change && chord + 1 < chords.Length)
                 {
-                    var isPush = change - from <= LongestPush && source is not null && chords[chord + 1].Chord is not null
+                    var isPush = change - from <= LongestPush && source is not null && chords[chord].Chord is not null && chords[chord + 1].Chord is not null
                         && chords[chord].Start < from;
                     if (isPush)
                     {

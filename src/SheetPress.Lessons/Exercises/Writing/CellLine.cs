@@ -42,13 +42,15 @@ internal static class CellLine
             {
                 var tone = figure[k % figure.Length];
                 var pitch = placer.Place(new NamedPitch(roots[i] + tone.FromRoot, tone.Degree), own[k].Start);
-                if (step.IsFinal && k == own.Length - 1 && k > 0) pitch = Resting.Root(step, roots[i], previous!.Value.Pitch, range);
+                if (step.IsFinal && k == own.Length - 1 && !(k == 0 && RestsAlready(step, tone))) pitch = Resting.Root(roots[i], (previous ?? pitch).Pitch, range);
                 writer.Add(own[k], pitch);
                 previous = pitch;
             }
         }
         return writer.Finish(context.Progression.Length);
     }
+
+    private static bool RestsAlready(HarmonyStep step, CellTone tone) => tone.Degree is { } degree && (degree.Simple == Degree.Root || degree == step.BassDegree);
 
     private static ImmutableArray<int> Offsets(ImmutableArray<CellTone> figure, int count)
     {

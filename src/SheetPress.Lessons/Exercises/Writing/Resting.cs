@@ -39,21 +39,25 @@ internal static class Resting
         Cell = slot.Cell is { } from ? new RhythmCell { Start = from.Start, Duration = from.Duration, Count = from.Count } : null,
     };
 
-    /// <summary>The root in the octave nearest to the note before, on the neck; not that note over again if it is an upper octave.</summary>
-    /// <param name="step">The last chord.</param>
-    /// <param name="planned">Its planned root.</param>
+    /// <summary>The root to rest on: on the neck, near the note before, but not that very note again when another octave is as good.</summary>
+    /// <param name="planned">The planned root of the last chord.</param>
     /// <param name="previous">The note before.</param>
     /// <param name="range">What can be played.</param>
-    public static NamedPitch Root(HarmonyStep step, Pitch planned, Pitch previous, NeckRange range)
+    public static NamedPitch Root(Pitch planned, Pitch previous, NeckRange range)
     {
-        var best = planned;
-        if (previous.Name == planned.Name) return new NamedPitch(planned, Degree.Root);
-        for (var octaves = 1; octaves <= 2; octaves++)
+        var best = default(Pitch?);
+        var lowest = double.MaxValue;
+        for (var pitch = Pitch.AtOrAbove(planned.Name, range.Lowest); pitch.MidiNumber <= range.Highest; pitch += Interval.Octave)
         {
-            var higher = planned + (Interval.Octave * octaves);
-            if (!range.CanPlay(higher.MidiNumber)) continue;
-            if (Math.Abs(higher.MidiNumber - previous.MidiNumber) < Math.Abs(best.MidiNumber - previous.MidiNumber)) best = higher;
+            if (!range.CanPlay(pitch.MidiNumber)) continue;
+            var again = pitch.MidiNumber == previous.MidiNumber && pitch != planned ? 13 : 0;
+            var cost = Math.Abs(pitch.MidiNumber - previous.MidiNumber) + again + range.Strain(pitch.MidiNumber) + (pitch == planned ? 0 : 0.5);
+            if (cost >= lowest) continue;
+            lowest = cost;
+            best = pitch;
         }
-        return new NamedPitch(best, best == planned ? Degree.Root : new Degree(1 + best.StaffStep - planned.StaffStep));
+        var root = best ?? planned;
+        var octaves = (root.StaffStep - planned.StaffStep) / 7;
+        return new NamedPitch(root, new Degree(1 + (7 * Math.Max(0, octaves))));
     }
 }

@@ -1,0 +1,84 @@
+using CsCheck;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons.Tests;
+
+/// <summary>What holds for every style over any progression, key, meter, instrument, level and options.</summary>
+public class EveryStyleTests
+{
+    public static TheoryData<string> Names => [.. ExerciseStyles.All.Where(s => !s.Options.Any(o => o.Required)).Select(s => s.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_line_is_whole_in_order_and_on_the_neck(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        var (line, diagnostics) = LessonMaker.Generate(lesson, request);
+        if (diagnostics.Items.Any(d => d.Code == DiagnosticCodes.WrongInstrument)) return;
+        diagnostics.Items.Where(d => d.Severity == Severity.Error).ShouldBeEmpty();
+        line.Length.ShouldBe(lesson.Progression.Length);
+        var end = Fraction.Zero;
+        foreach (var note in line.Notes)
+        {
+            note.Start.ShouldBeGreaterThanOrEqualTo(end);
+            note.Duration.ShouldBeGreaterThan(Fraction.Zero);
+            end = note.End;
+            foreach (var tone in note.Tones) HasPlace(lesson.Instrument, tone.Pitch).ShouldBeTrue(tone.Pitch.ToString());
+        }
+        end.ShouldBeLessThanOrEqualTo(line.Length);
+    }, iter: 150, print: t => Print(t));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_chord_is_heard_and_silence_is_kept(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        var line = LessonMaker.Generate(lesson, request).Line;
+        foreach (var span in lesson.Progression.Chords)
+        {
+            var within = line.Notes.Where(n => n.Start < span.End && n.End > span.Start).ToList();
+            if (span.Chord is null) within.ShouldBeEmpty();
+            else if (!line.Notes.IsEmpty) within.ShouldNotBeEmpty();
+        }
+    }, iter: 50, print: t => Print(t));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_same_request_gives_the_same_line(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        var first = LessonMaker.Generate(lesson, request).Line;
+        var second = LessonMaker.Generate(lesson, request).Line;
+        LessonMaker.Pitches(lesson, second).ShouldBe(LessonMaker.Pitches(lesson, first));
+        LessonMaker.Lengths(lesson, second).ShouldBe(LessonMaker.Lengths(lesson, first));
+    }, iter: 15, print: t => Print(t));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_last_chord_comes_to_rest_on_its_root(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        var line = LessonMaker.Generate(lesson, request).Line;
+        var last = lesson.Progression.Chords[^1];
+        if (last.Chord is not { } chord || line.Notes.IsEmpty) return;
+        var note = line.Notes[^1];
+        note.End.ShouldBe(last.End);
+        new[] { chord.Root.PitchClass, chord.Lowest.PitchClass }.ShouldContain(note.Tones[0].Pitch.Name.PitchClass);
+    }, iter: 50, print: t => Print(t));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_line_can_be_fingered(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        var line = LessonMaker.Generate(lesson, request).Line;
+        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, lesson.Level, []);
+        fingered.FailedNote.ShouldBe(-1, fingered.Reason);
+    }, iter: 15, print: t => Print(t));
+
+    private static bool HasPlace(Instrument instrument, Pitch pitch) =>
+        Enumerable.Range(1, instrument.StringCount).Any(s => pitch.MidiNumber - instrument.MidiNumberAt(s, 0) is var fret && fret >= 0 && fret <= instrument.PlayableFrets);
+
+    internal static string Print((Lesson Lesson, ExerciseRequest Request) t)
+    {
+        var options = string.Join(", ", t.Request.Options.Select(o => $"{o.Key}: {o.Value.Text}"));
+        var bars = string.Join(" | ", t.Lesson.Progression.Measures.Select((m, i) => $"[{m.Meter}] " + string.Join(' ', t.Lesson.Progression.Chords.Where(c => c.Measure == i).Select(c => c.Chord?.ToString() ?? "N.C."))));
+        return $"{t.Request.Style.Name} ({options}) seed {t.Request.Seed} in {t.Lesson.Key} on {t.Lesson.Instrument.Id}, level {t.Lesson.Level}: {bars}";
+    }
+}
