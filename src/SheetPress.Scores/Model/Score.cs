@@ -56,4 +56,15 @@ public sealed record Score
 
     /// <summary>The measures; at least one.</summary>
     public required ImmutableArray<Measure> Measures { get; init; }
+
+    /// <summary>
+    /// Where in a full measure the measure of an index starts, in quarter notes: zero but for a pickup, which fills the end of a
+    /// measure, and for the second part of a divided measure, which bears the number of the first.
+    /// </summary>
+    public Fraction OffsetOf(int index)
+    {
+        var measure = Measures[index];
+        if (index == 0) return measure.Number == 0 ? measure.Meter.MeasureLength - measure.Length : Fraction.Zero;
+        return Measures[index - 1].Number == measure.Number ? Measures[index - 1].Length : Fraction.Zero;
+    }
 }

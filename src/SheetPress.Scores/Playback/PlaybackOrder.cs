@@ -12,7 +12,7 @@ public static class PlaybackOrder
     /// <summary>Most measures that are unrolled; an order that would be longer stops there.</summary>
     public const int MostMeasures = 20_000;
 
-    /// <summary>Indexes of the measures of a score in the order they sound; every index is valid.</summary>
+    /// <summary>Indexes of the measures of a score in the order they sound; at least one, every one valid. A form in which nothing would sound is played as written.</summary>
     public static ImmutableArray<int> Of(Score score) => new Walk(score.Measures).Run();
 
     private sealed class Walk(ImmutableArray<Measure> measures)
@@ -40,7 +40,7 @@ public static class PlaybackOrder
                 _order.Add(i);
                 i = NextAfter(i);
             }
-            return _order.ToImmutable();
+            return _order.Count > 0 ? _order.ToImmutable() : [.. Enumerable.Range(0, measures.Length)];
         }
 
         private void BeginSection(int index)
