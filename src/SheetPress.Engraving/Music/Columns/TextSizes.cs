@@ -24,6 +24,9 @@ internal sealed class TextSizes(double staffSpaceMillimetres)
     /// <summary>Tempo words, endings, rehearsal letters and signs of navigation.</summary>
     public double Direction => Math.Max(2.2, Smallest);
 
+    /// <summary>Words of expression.</summary>
+    public double Words => Math.Max(2.0, Smallest);
+
     /// <summary>Technique letters, words of technique spans, measure numbers.</summary>
     public double Small => Math.Max(1.6, Smallest);
 }

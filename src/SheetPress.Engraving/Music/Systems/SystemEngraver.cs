@@ -35,25 +35,78 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         if (staff is not null) whole.AddAll(staff.Marks);
         if (tab is not null) whole.AddAll(tabTop == 0 ? tab.Marks : tab.Marks.Select(m => m.Transform(1, 0, tabTop)));
         whole.AddAll(BarlineDrawer.Draw(frame, spans));
+        DrawAbove(frame, whole);
+        if (score.ShowRomans) HarmonyRows.DrawRomans(frame, whole, spans[^1].Bottom, _sizes);
         return Finish(frame, whole, spans);
     }
 
-    private static StaffCanvas DrawStaff(SystemFrame frame)
+    private StaffCanvas DrawStaff(SystemFrame frame)
     {
         var canvas = new StaffCanvas();
         StaffDrawer.DrawLines(frame, canvas);
         StaffDrawer.DrawSigns(frame, 0, canvas);
         NoteDrawer.Draw(frame, canvas);
+        CentredSigns.Draw(frame, canvas, StaffSteps.Middle, 0, withRests: true);
+        SlideDrawer.Draw(frame, canvas);
+        TieDrawer.Draw(frame, canvas);
+        ArticulationDrawer.Draw(frame, canvas);
+        if (score.ShowFingers) FingerDrawer.Draw(frame, canvas, StaffSteps.BottomLine, 0);
+        TupletDrawer.Draw(frame, canvas);
+        SlurDrawer.Draw(frame, canvas);
+        if (!HasTab)
+        {
+            NoteRows.DrawStrokes(frame, canvas, _sizes, 0);
+            BendDrawer.Draw(frame, canvas, e => e.Plan.Heads.IsEmpty ? null : new Point(e.Right, e.Plan.TopHead), _sizes, 0);
+            TechniqueSpans.Draw(frame, canvas, _sizes, 0);
+        }
+        ArticulationDrawer.DrawFermatas(frame, canvas, StaffSteps.BottomLine);
+        DrawBelow(frame, canvas, StaffSteps.BottomLine);
         return canvas;
     }
 
     private StaffCanvas DrawTab(SystemFrame frame)
     {
         var canvas = new StaffCanvas();
+        var bottom = TabRhythm.BottomLine(Strings);
         TabDrawer.Draw(frame, canvas, Strings, _sizes);
         StaffDrawer.DrawSigns(frame, 1, canvas);
-        if (!HasStaff) TabRhythmDrawer.Draw(frame, canvas, Strings);
+        CentredSigns.Draw(frame, canvas, bottom / 2, 1, withRests: !HasStaff);
+        TabJoins.Draw(frame, canvas, _sizes);
+        BendDrawer.Draw(frame, canvas, BentNumber, _sizes, 1);
+        TechniqueSpans.Draw(frame, canvas, _sizes, 1);
+        NoteRows.DrawStrokes(frame, canvas, _sizes, 1);
+        if (HasStaff) return canvas;
+        if (score.ShowFingers) FingerDrawer.Draw(frame, canvas, bottom, 1);
+        TabRhythmDrawer.Draw(frame, canvas, Strings);
+        ArticulationDrawer.DrawFermatas(frame, canvas, bottom);
+        DrawBelow(frame, canvas, TabRhythm.StemBottom(Strings));
         return canvas;
+    }
+
+    private void DrawBelow(SystemFrame frame, StaffCanvas canvas, double bottomLine)
+    {
+        DynamicsRow.Draw(frame, canvas, bottomLine, DynamicsRow.OpenAt(score, frame.Measures[0].Plan.Context.Index), _sizes);
+        if (score.ShowDegrees) NoteRows.DrawDegrees(frame, canvas, bottomLine, _sizes);
+        if (score.ShowCounts) NoteRows.DrawCounts(frame, canvas, bottomLine, _sizes);
+    }
+
+    // From the staff outward: measure number, chord symbols, words, endings, rehearsal mark and tempo.
+    private void DrawAbove(SystemFrame frame, StaffCanvas canvas)
+    {
+        if (options.ShowMeasureNumbers) MeasureNumbers.Draw(frame, canvas, _sizes);
+        HarmonyRows.DrawChords(frame, canvas, score, _sizes);
+        DirectionDrawer.DrawWords(frame, canvas, _sizes);
+        EndingDrawer.Draw(frame, canvas, measure => EndingDrawer.IsOpenAt(score, measure), _sizes);
+        DirectionDrawer.DrawHeads(frame, canvas, score, options.ShowTempo, _sizes);
+    }
+
+    private Point? BentNumber(PlacedEvent e)
+    {
+        foreach (var tone in e.Plan.Event.Tones)
+        {
+            if (tone.Position is { } position && TabJoins.NumberBox(e, position, _sizes) is { } box) return new Point(box.Right, FretNumbers.LineY(position.String));
+        }
+        return null;
     }
 
     private static EngravedSystem Finish(SystemFrame frame, StaffCanvas whole, List<StaffSpan> spans)

@@ -28,6 +28,7 @@ internal static class TabRhythmDrawer
                 var line = new BeamLine(notes[0].Centre, bottom - half, notes[^1].Centre, bottom - half);
                 BeamDrawer.Draw(canvas, members, e => e.Centre, line, up: false);
             }
+            TupletDrawer.DrawBelowTab(measure, voice, canvas, bottom);
         }
     }
 

@@ -1,0 +1,72 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>
+/// Draws articulations after the handbooks (from memory): staccato and tenuto beside the head on the side without the stem, in
+/// spaces of the staff; accents outside the staff on that side; strong accents and fermatas above. In two voices all stand on
+/// the side of the voice.
+/// </summary>
+internal static class ArticulationDrawer
+{
+    private const double Gap = 0.3;
+    private const double FermataGap = 0.5;
+
+    /// <summary>Draws the articulations that stand next to their notes.</summary>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas)
+    {
+        foreach (var e in frame.Events.Where(e => !e.Plan.Heads.IsEmpty))
+        {
+            var set = e.Plan.Event.Articulations;
+            if (set == Articulations.None) continue;
+            var twoVoices = e.Measure.Plan.HasTwoVoices;
+            var above = twoVoices ? e.Plan.Voice == 0 : !e.IsUp;
+            var step = above ? e.Plan.Heads[^1].Step : e.Plan.Heads[0].Step;
+            var byHead = !e.Plan.HasStem || e.IsUp != above;
+            if (set.HasFlag(Articulations.Staccato)) step = Near(canvas, e, "articStaccato", above, step, byHead);
+            if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, "articTenuto", above, step, byHead);
+            if (set.HasFlag(Articulations.Accent)) Outside(canvas, e, "articAccent", above);
+            if (set.HasFlag(Articulations.Marcato)) Outside(canvas, e, "articMarcato", !twoVoices || above);
+        }
+    }
+
+    /// <summary>Draws fermatas, which stand outside everything that belongs to the notes.</summary>
+    public static void DrawFermatas(SystemFrame frame, StaffCanvas canvas, double bottomLine)
+    {
+        foreach (var e in frame.Events.Where(e => e.Plan.Event.Articulations.HasFlag(Articulations.Fermata)))
+        {
+            var above = e.Plan.Voice == 0;
+            var mark = Ink.Centred(above ? "fermataAbove" : "fermataBelow", e.Centre, above ? -FermataGap : bottomLine + FermataGap, MarkRole.Articulation, e.Plan.Origin);
+            canvas.Place([mark], above, FermataGap);
+        }
+    }
+
+    // In the next space off the head; outside the staff a space away. Returns the step it took.
+    private static int Near(StaffCanvas canvas, PlacedEvent e, string name, bool above, int step, bool byHead)
+    {
+        var away = above ? 1 : -1;
+        var glyph = name + (above ? "Above" : "Below");
+        var bounds = Ink.Glyph(glyph).Bounds;
+        var middle = (bounds.Top + bounds.Bottom) / 2;
+        if (!byHead)
+        {
+            var edge = e.StemTip + (above ? -Gap - bounds.Bottom : Gap - bounds.Top);
+            canvas.Place([Ink.Centred(glyph, e.StemX, edge, MarkRole.Articulation, e.Plan.Origin)], above, Gap);
+            return step;
+        }
+        var place = step + (2 * away);
+        var insideStaff = Math.Abs(place) <= StaffSteps.TopLineStep;
+        if (insideStaff && StaffSteps.IsLine(place)) place += away;
+        var mark = Ink.Centred(glyph, e.Centre, StaffSteps.Y(place) - middle, MarkRole.Articulation, e.Plan.Origin);
+        if (insideStaff) canvas.Add(mark);
+        else canvas.Place([mark], above, Gap);
+        return place;
+    }
+
+    private static void Outside(StaffCanvas canvas, PlacedEvent e, string name, bool above)
+    {
+        var x = e.Centre;
+        var mark = Ink.Centred(name + (above ? "Above" : "Below"), x, above ? -Gap : StaffSteps.BottomLine + Gap, MarkRole.Articulation, e.Plan.Origin);
+        canvas.Place([mark], above, Gap);
+    }
+}

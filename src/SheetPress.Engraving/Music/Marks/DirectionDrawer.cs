@@ -1,0 +1,54 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws words, rehearsal marks and signs of navigation above a system.</summary>
+internal static class DirectionDrawer
+{
+    private const double Rise = 1.5;
+    private const double Gap = 0.6;
+    private const double TempoGap = 0.8;
+    private const double BesideGap = 1.2;
+
+    /// <summary>Words and navigation signs, each as near to the staff as the outline allows.</summary>
+    public static void DrawWords(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
+    {
+        foreach (var (measure, direction, origin) in All(frame))
+        {
+            if (direction.Kind is DirectionKind.Dynamic or DirectionKind.Rehearsal || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
+            // The end of a measure is where a jump is taken from.
+            var x = EndsMeasure(direction.Kind) ? Math.Min(measure.End, frame.Width) - symbol.Bounds.Right
+                : direction.Offset == Fraction.Zero && direction.Kind is DirectionKind.Segno or DirectionKind.Coda ? Math.Max(0, measure.Start - (symbol.Advance / 2))
+                : measure.XAt(direction.Offset);
+            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, Gap);
+        }
+    }
+
+    /// <summary>Rehearsal marks and the tempo, over everything else.</summary>
+    public static void DrawHeads(SystemFrame frame, StaffCanvas canvas, Score score, bool showTempo, TextSizes sizes)
+    {
+        var right = double.NegativeInfinity;
+        foreach (var (measure, direction, origin) in All(frame))
+        {
+            if (direction.Kind != DirectionKind.Rehearsal || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
+            var x = measure == frame.Measures[0] ? 0 : Math.Max(0, measure.Start - (symbol.Advance / 2));
+            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, Gap);
+            if (measure == frame.Measures[0]) right = symbol.Advance + BesideGap;
+        }
+        if (!showTempo || frame.Index > 0) return;
+        var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction);
+        var meter = frame.Boundaries[0].Boundary.Signs.Where(s => s.Mark.Role == MarkRole.Meter).Select(s => s.Mark.Bounds.Left).DefaultIfEmpty(0).Min();
+        var item = new RowItem(tempo, Math.Max(meter, right) - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1));
+        TextRow.Place(canvas, [item], above: true, -Rise, TempoGap);
+    }
+
+    private static bool EndsMeasure(DirectionKind kind) => kind is DirectionKind.DaCapo or DirectionKind.DalSegno or DirectionKind.ToCoda or DirectionKind.Fine;
+
+    private static IEnumerable<(PlacedMeasure Measure, Direction Direction, MarkOrigin Origin)> All(SystemFrame frame)
+    {
+        foreach (var measure in frame.Measures)
+        {
+            foreach (var direction in measure.Plan.Context.Measure.Directions) yield return (measure, direction, new MarkOrigin(frame.Index, measure.Plan.Context.Index, -1, -1));
+        }
+    }
+}

@@ -1,0 +1,94 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws dynamics and hairpins on one line under a staff.</summary>
+internal static class DynamicsRow
+{
+    private const double Drop = 2;
+    private const double Gap = 0.6;
+    private const double HairpinOpening = 1.1;
+    private const double HairpinGap = 0.5;
+
+    // The middle of a hairpin lies on the middle of small letters.
+    private const double HairpinRise = 0.45;
+
+    // A hairpin that goes on beyond the system is open, or not quite closed, at its end.
+    private const double OpenShare = 0.4;
+    private const double ShortestHairpin = 2;
+
+    /// <summary>Draws the row of a system.</summary>
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The staff.</param>
+    /// <param name="bottomLine">y of its bottom line (of the stems under a tab).</param>
+    /// <param name="open">The hairpin that is open at the start of the system, or null.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, DirectionKind? open, TextSizes sizes)
+    {
+        var baseline = bottomLine + Drop;
+        var marks = new List<Mark>();
+        var texts = new List<Box>();
+        var pins = new List<(DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin)>();
+        var (kind, start, origin) = (open, frame.Boundaries[0].Boundary.Right, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, 0, -1));
+        var from = open is not null;
+        foreach (var measure in frame.Measures)
+        {
+            foreach (var direction in measure.Plan.Context.Measure.Directions)
+            {
+                var x = measure.XAt(direction.Offset);
+                var here = new MarkOrigin(frame.Index, measure.Plan.Context.Index, 0, -1);
+                switch (direction.Kind)
+                {
+                    case DirectionKind.Dynamic when DirectionSymbols.Of(direction, sizes) is { } symbol:
+                        var item = RowItem.Centred(symbol, x + (Ink.Glyph("noteheadBlack").Bounds.Right / 2), here);
+                        marks.AddRange(item.MarksAt(baseline));
+                        texts.Add(symbol.Bounds.Transform(1, item.X, 0));
+                        break;
+                    case DirectionKind.CrescendoStart or DirectionKind.DiminuendoStart:
+                        (kind, start, origin, from) = (direction.Kind, x, here, false);
+                        break;
+                    case DirectionKind.HairpinStop when kind is { } ending:
+                        pins.Add((ending, start, direction.Offset >= measure.Plan.Length ? measure.InnerRight - HairpinGap : x, from, false, origin));
+                        (kind, from) = (null, false);
+                        break;
+                    default:
+                        break;
+                }
+            }
+        }
+        if (kind is { } unended) pins.Add((unended, start, frame.Width, from, true, origin));
+        foreach (var pin in pins) marks.AddRange(Hairpin(pin, texts, baseline - HairpinRise));
+        if (marks.Count > 0) canvas.Place(marks, above: false, Gap);
+    }
+
+    /// <summary>The hairpin open at the start of a measure, or null.</summary>
+    public static DirectionKind? OpenAt(Score score, int measure)
+    {
+        for (var i = measure - 1; i >= 0; i--)
+        {
+            foreach (var direction in score.Measures[i].Directions.Reverse())
+            {
+                if (direction.Kind == DirectionKind.HairpinStop) return null;
+                if (direction.Kind is DirectionKind.CrescendoStart or DirectionKind.DiminuendoStart) return direction.Kind;
+            }
+        }
+        return null;
+    }
+
+    private static IEnumerable<LineMark> Hairpin((DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin) pin, List<Box> texts, double y)
+    {
+        var (left, right) = (pin.Left, pin.Right);
+        foreach (var text in texts)
+        {
+            if (text.Left <= left + HairpinGap && text.Right > left - HairpinGap) left = text.Right + HairpinGap;
+            if (text.Left > left && text.Left < right + HairpinGap) right = Math.Min(right, text.Left - HairpinGap);
+        }
+        right = Math.Max(right, left + ShortestHairpin);
+        var grows = pin.Kind == DirectionKind.CrescendoStart;
+        var (atLeft, atRight) = grows ? (pin.From ? OpenShare : 0, pin.To ? 1 - OpenShare : 1) : (pin.From ? 1 - OpenShare : 1, pin.To ? OpenShare : 0);
+        for (var side = -1; side <= 1; side += 2)
+        {
+            yield return new LineMark(new Point(left, y + (side * atLeft * HairpinOpening / 2)), new Point(right, y + (side * atRight * HairpinOpening / 2)), Ink.Defaults.HairpinThickness) { Role = MarkRole.Dynamic, Origin = pin.Origin };
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Chord symbols on one baseline over the system, their diagrams over them, and roman numerals in a row under the staves.</summary>
+internal static class HarmonyRows
+{
+    // Nearest baselines, and white to what is nearer to the staff.
+    private const double ChordBaseline = -1.2;
+    private const double ChordGap = 0.6;
+    private const double FrameGap = 0.6;
+    private const double RomanDrop = 1;
+    private const double RomanGap = 0.8;
+
+    /// <summary>Chord symbols and their diagrams.</summary>
+    public static void DrawChords(SystemFrame frame, StaffCanvas canvas, Score score, TextSizes sizes)
+    {
+        var symbols = new List<RowItem>();
+        var frames = new List<RowItem>();
+        foreach (var (measure, harmony, origin) in All(frame))
+        {
+            var x = measure.XAt(harmony.Offset);
+            var symbol = ChordSymbolText.Layout(harmony.Chord, sizes.Chord);
+            symbols.Add(new RowItem(symbol, x - symbol.Bounds.Left, origin));
+            if (!harmony.Frame.IsEmpty) frames.Add(new RowItem(ChordFrame.Layout(harmony.Frame, score.Instrument, sizes), x, origin));
+        }
+        TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap);
+        TextRow.Place(canvas, frames, above: true, ChordBaseline, FrameGap);
+    }
+
+    /// <summary>Roman numerals.</summary>
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The whole system.</param>
+    /// <param name="bottomLine">y of the bottom line of the last staff.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    public static void DrawRomans(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)
+    {
+        var items = new List<RowItem>();
+        foreach (var (measure, harmony, origin) in All(frame))
+        {
+            if (harmony.Roman is not { } roman) continue;
+            var layout = RomanText.Layout(roman, sizes.Roman);
+            items.Add(new RowItem(layout, measure.XAt(harmony.Offset) - layout.Bounds.Left, origin));
+        }
+        TextRow.Place(canvas, items, above: false, bottomLine + RomanDrop + sizes.Roman, RomanGap);
+    }
+
+    private static IEnumerable<(PlacedMeasure Measure, HarmonyMark Harmony, MarkOrigin Origin)> All(SystemFrame frame)
+    {
+        foreach (var measure in frame.Measures)
+        {
+            foreach (var harmony in measure.Plan.Context.Measure.Harmonies) yield return (measure, harmony, new MarkOrigin(frame.Index, measure.Plan.Context.Index, -1, -1));
+        }
+    }
+}

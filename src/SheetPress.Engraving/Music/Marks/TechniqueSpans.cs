@@ -1,0 +1,72 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws what lasts over several notes above a tab (or a staff alone): palm mute, let ring, vibrato.</summary>
+internal static class TechniqueSpans
+{
+    private const double Rise = 0.7;
+    private const double Gap = 0.4;
+    private const double Hook = 0.7;
+    private const double Dash = 0.6;
+    private const double TextGap = 0.4;
+
+    // A span shorter than this shows its word only.
+    private const double ShortestLine = 1.2;
+
+    // Vibrato is at least this long and stops short of what follows.
+    private const double ShortestVibrato = 2;
+    private const double VibratoEnd = 0.6;
+
+    /// <summary>Draws all spans of a staff.</summary>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, TextSizes sizes, int staff)
+    {
+        foreach (var voice in frame.Voices)
+        {
+            DrawVibrato(frame, canvas, voice, staff);
+            DrawWords(frame, canvas, voice, Articulations.PalmMute, "P.M.", sizes, staff);
+            DrawWords(frame, canvas, voice, Articulations.LetRing, "let ring", sizes, staff);
+        }
+    }
+
+    private static void DrawVibrato(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int staff)
+    {
+        var glyph = Ink.Glyph("guitarVibratoStroke");
+        var pitch = glyph.Anchors.TryGetValue("repeatOffset", out var offset) ? offset.X : glyph.Advance;
+        for (var i = 0; i < voice.Count; i++)
+        {
+            var e = voice[i];
+            if (!e.Plan.Event.Articulations.HasFlag(Articulations.Vibrato) || e.Plan.Event.IsRest) continue;
+            var end = i + 1 < voice.Count && voice[i + 1].Measure == e.Measure ? voice[i + 1].Left : e.Measure.InnerRight;
+            var count = Math.Max(1, (int)(Math.Max(ShortestVibrato, end - VibratoEnd - e.Left) / pitch));
+            var marks = new List<Mark>(count);
+            for (var k = 0; k < count; k++) marks.Add(new GlyphMark(glyph, new Point(e.Left + (k * pitch), -Rise - glyph.Bounds.Bottom)) { Role = MarkRole.Technique, Origin = e.Plan.Origin with { Staff = staff } });
+            canvas.Place(marks, above: true, Gap);
+        }
+    }
+
+    private static void DrawWords(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, Articulations kind, string words, TextSizes sizes, int staff)
+    {
+        for (var i = 0; i < voice.Count; i++)
+        {
+            if (!voice[i].Plan.Event.Articulations.HasFlag(kind)) continue;
+            var last = i;
+            while (last + 1 < voice.Count && voice[last + 1].Plan.Event.Articulations.HasFlag(kind)) last++;
+            var origin = voice[i].Plan.Origin with { Staff = staff };
+            var text = new SymbolBuilder(MarkRole.Technique).Text(words, TextFont.SerifItalic, sizes.Small).Build();
+            var y = -Rise;
+            var left = voice[i].Left - text.Bounds.Left;
+            var marks = text.At(left, y).Marks.Select(m => m with { Origin = origin }).ToList();
+            var (lineStart, lineEnd) = (left + text.Bounds.Right + TextGap, voice[last].Right);
+            if (last > i && lineEnd - lineStart >= ShortestLine)
+            {
+                var lineY = y - (sizes.Small * 0.3);
+                var thickness = Ink.Defaults.HairpinThickness;
+                marks.Add(Ink.Level(lineStart, lineEnd, lineY, thickness, MarkRole.Technique, origin) with { Dashes = [Dash, Dash] });
+                marks.Add(Ink.Upright(lineEnd, lineY - (thickness / 2), lineY + Hook, thickness, MarkRole.Technique, origin));
+            }
+            canvas.Place(marks, above: true, Gap);
+            i = last;
+        }
+    }
+}

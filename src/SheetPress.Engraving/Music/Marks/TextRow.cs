@@ -1,0 +1,19 @@
+namespace SheetPress.Engraving;
+
+/// <summary>Sets signs on one baseline above or below a staff, as near as its outline allows.</summary>
+internal static class TextRow
+{
+    /// <summary>Places a row.</summary>
+    /// <param name="canvas">Where to.</param>
+    /// <param name="items">Its signs; none is fine.</param>
+    /// <param name="above">Whether it stands above.</param>
+    /// <param name="baseline">The baseline nearest to the staff that it may have.</param>
+    /// <param name="gap">White to what is nearer to the staff.</param>
+    /// <returns>The baseline.</returns>
+    public static double Place(StaffCanvas canvas, IReadOnlyList<RowItem> items, bool above, double baseline, double gap)
+    {
+        if (items.Count == 0) return baseline;
+        var marks = items.SelectMany(i => i.MarksAt(baseline)).ToList();
+        return baseline + canvas.Place(marks, above, gap);
+    }
+}

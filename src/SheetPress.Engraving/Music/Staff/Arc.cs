@@ -1,0 +1,38 @@
+namespace SheetPress.Engraving;
+
+/// <summary>Shapes of ties and slurs.</summary>
+internal static class Arc
+{
+    // The control points lie this share of the length from the ends, but never further than a few spaces: long arcs are flat in the middle.
+    private const double Shoulder = 0.28;
+    private const double LongestShoulder = 5;
+
+    // A cubic curve reaches three quarters of the way to its control points.
+    private const double Reach = 0.75;
+
+    /// <summary>An arc between two points.</summary>
+    /// <param name="start">Left end.</param>
+    /// <param name="end">Right end.</param>
+    /// <param name="height">How far its middle stands off the straight line between the ends.</param>
+    /// <param name="above">Whether it bulges upward.</param>
+    /// <param name="role">Tie or slur.</param>
+    /// <param name="origin">Origin.</param>
+    public static CurveMark Of(Point start, Point end, double height, bool above, MarkRole role, MarkOrigin origin)
+    {
+        var shoulder = Math.Min(Shoulder * (end.X - start.X), LongestShoulder);
+        var slope = end.X > start.X ? (end.Y - start.Y) / (end.X - start.X) : 0;
+        var lift = (above ? -height : height) / Reach;
+        var defaults = Ink.Defaults;
+        var (ends, middle) = role == MarkRole.Tie
+            ? (defaults.TieEndpointThickness, defaults.TieMidpointThickness)
+            : (defaults.SlurEndpointThickness, defaults.SlurMidpointThickness);
+        return new CurveMark(
+            start,
+            new Point(start.X + shoulder, start.Y + (slope * shoulder) + lift),
+            new Point(end.X - shoulder, end.Y - (slope * shoulder) + lift),
+            end,
+            ends,
+            middle)
+        { Role = role, Origin = origin };
+    }
+}

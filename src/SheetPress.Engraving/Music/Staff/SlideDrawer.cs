@@ -1,0 +1,79 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws slides on the staff: to the next note, from and to nowhere.</summary>
+internal static class SlideDrawer
+{
+    private const double Thickness = 0.16;
+    private const double Gap = 0.25;
+    private const double LooseLength = 1.1;
+    private const double LooseRise = 0.9;
+
+    // Between heads on one line or space the slide still slants.
+    private const double LeastSlant = 0.5;
+
+    /// <summary>Draws all slides.</summary>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas)
+    {
+        foreach (var voice in frame.Voices)
+        {
+            for (var i = 0; i < voice.Length; i++)
+            {
+                var e = voice[i];
+                if (e.Plan.Heads.IsEmpty) continue;
+                DrawLoose(canvas, e);
+                if (e.Plan.Event.Connection != Connection.Slide || i + 1 >= voice.Length || voice[i + 1].Plan.Heads.IsEmpty) continue;
+                DrawBetween(canvas, e, voice[i + 1]);
+            }
+        }
+    }
+
+    private static void DrawBetween(StaffCanvas canvas, PlacedEvent from, PlacedEvent to)
+    {
+        var start = from.Right + DotRoom(from) + Gap;
+        var end = to.X + Math.Min(to.Plan.Left, to.Plan.Marks.Min(m => m.Bounds.Left)) - Gap;
+        if (end <= start) return;
+        for (var i = 0; i < Math.Min(from.Plan.Heads.Length, to.Plan.Heads.Length); i++)
+        {
+            var (a, b) = (from.Plan.Heads[i], to.Plan.Heads[i]);
+            var (y1, y2) = (a.Y, b.Y);
+            if (a.Step == b.Step)
+            {
+                var rise = Math.Sign(b.Tone.Pitch.MidiNumber - a.Tone.Pitch.MidiNumber) * LeastSlant / 2;
+                (y1, y2) = (y1 + rise, y2 - rise);
+            }
+            // The line starts and ends beside the heads, on the straight way between their middles.
+            var slope = (y2 - y1) / (to.Centre - from.Centre);
+            canvas.Add(Line(start, y1 + (slope * (start - from.Centre)), end, y2 - (slope * (to.Centre - end)), from.Plan.Origin));
+        }
+    }
+
+    private static double DotRoom(PlacedEvent e)
+    {
+        var right = e.Plan.Right;
+        foreach (var mark in e.Plan.Marks) if (mark.Role == MarkRole.Dot) right = Math.Max(right, mark.Bounds.Right);
+        return right - e.Plan.Right;
+    }
+
+    private static void DrawLoose(StaffCanvas canvas, PlacedEvent e)
+    {
+        var (into, outOf) = (e.Plan.Event.SlideIn, e.Plan.Event.SlideOut);
+        foreach (var head in e.Plan.Heads)
+        {
+            if (into != LooseSlide.None)
+            {
+                var end = e.X + Math.Min(e.Plan.Left, e.Plan.Marks.Min(m => m.Bounds.Left)) - Gap;
+                canvas.Add(Line(end - LooseLength, head.Y + (into == LooseSlide.Below ? LooseRise : -LooseRise), end, head.Y, e.Plan.Origin));
+            }
+            if (outOf != LooseSlide.None)
+            {
+                var start = e.Right + DotRoom(e) + Gap;
+                canvas.Add(Line(start, head.Y, start + LooseLength, head.Y + (outOf == LooseSlide.Below ? LooseRise : -LooseRise), e.Plan.Origin));
+            }
+        }
+    }
+
+    private static LineMark Line(double x1, double y1, double x2, double y2, MarkOrigin origin) =>
+        new(new Point(x1, y1), new Point(x2, y2), Thickness) { Role = MarkRole.Slide, Origin = origin };
+}

@@ -1,0 +1,125 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws slurs on the staff: phrasing slurs, and one over each chain of hammer-ons and pull-offs.</summary>
+internal static class SlurDrawer
+{
+    // Ends stand off the heads and stems by this much.
+    private const double EndGap = 0.4;
+
+    // White between the arc and the notes under it.
+    private const double NoteGap = 0.4;
+    private const double BaseHeight = 0.5;
+    private const double HeightPerSpace = 0.08;
+    private const double MostHeight = 1.8;
+    private const double HeightStep = 0.25;
+    private const int MostSteps = 16;
+
+    // Halves at the ends of a system keep clear of clef and barline.
+    private const double EdgeGap = 0.3;
+
+    /// <summary>Draws all slurs.</summary>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas)
+    {
+        foreach (var voice in frame.Voices)
+        {
+            foreach (var (first, last) in Spans(voice)) DrawSlur(frame, canvas, voice, first, last);
+        }
+    }
+
+    // Index of the first and last event; -1 and the length of the voice where the slur goes on beyond the system.
+    private static IEnumerable<(int First, int Last)> Spans(IReadOnlyList<PlacedEvent> voice)
+    {
+        var open = -2;
+        for (var i = 0; i < voice.Count; i++)
+        {
+            if (voice[i].Plan.Event.SlurStop)
+            {
+                yield return (open == -2 ? -1 : open, i);
+                open = -2;
+            }
+            if (voice[i].Plan.Event.SlurStart) open = i;
+        }
+        if (open >= 0) yield return (open, voice.Count);
+        for (var i = 0; i < voice.Count; i++)
+        {
+            if (!IsLegato(voice[i])) continue;
+            var last = i;
+            while (last < voice.Count && IsLegato(voice[last])) last++;
+            yield return (i, last);
+            i = last - 1;
+        }
+    }
+
+    private static bool IsLegato(PlacedEvent e) => e.Plan.Event.Connection is Connection.HammerOn or Connection.PullOff;
+
+    private static void DrawSlur(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int first, int last)
+    {
+        var (from, to) = (Math.Max(0, first), Math.Min(voice.Count - 1, last));
+        var notes = Enumerable.Range(from, to - from + 1).Select(i => voice[i]).Where(e => !e.Plan.Heads.IsEmpty).ToList();
+        if (notes.Count == 0) return;
+        var above = IsAbove(notes);
+        var away = above ? -1 : 1;
+        var start = first < 0 ? new Point(frame.Boundaries[0].Boundary.Right + EdgeGap, EndY(notes[0], above)) : End(notes[0], above);
+        var end = last >= voice.Count ? new Point(frame.Boundaries[^1].X - EdgeGap, EndY(notes[^1], above)) : End(notes[^1], above);
+        var origin = notes[0].Plan.Origin;
+        // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant.
+        var most = Math.Max(1, (end.X - start.X) * 0.35);
+        if (Math.Abs(end.Y - start.Y) > most)
+        {
+            if ((end.Y - start.Y) * away > 0) start = start with { Y = end.Y - (away * most) };
+            else end = end with { Y = start.Y - (away * most) };
+        }
+        var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
+        var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
+        for (var i = 0; i < MostSteps && !Clears(arc, notes, above); i++)
+        {
+            height += HeightStep;
+            arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
+        }
+        canvas.Add(arc);
+    }
+
+    // On the side of the heads when all stems agree; above otherwise. In two voices on the side of the voice.
+    private static bool IsAbove(List<PlacedEvent> notes)
+    {
+        if (notes.Exists(e => e.Measure.Plan.HasTwoVoices)) return notes[0].Plan.Voice == 0;
+        return !notes.TrueForAll(e => e.IsUp);
+    }
+
+    private static Point End(PlacedEvent e, bool above)
+    {
+        var atStem = e.Plan.HasStem && e.IsUp == above;
+        return new Point(atStem ? e.StemX : e.Centre, EndY(e, above));
+    }
+
+    private static double EndY(PlacedEvent e, bool above) => e.Edge(above) + (above ? -EndGap : EndGap);
+
+    private static bool Clears(CurveMark arc, List<PlacedEvent> notes, bool above)
+    {
+        foreach (var e in notes)
+        {
+            foreach (var x in (ReadOnlySpan<double>)[e.Left, e.Centre, e.Right])
+            {
+                if (x <= arc.Start.X + 0.1 || x >= arc.End.X - 0.1) continue;
+                var y = YAt(arc, x);
+                var edge = e.Edge(above);
+                if (above ? y > edge - NoteGap : y < edge + NoteGap) return false;
+            }
+        }
+        return true;
+    }
+
+    private static double YAt(CurveMark arc, double x)
+    {
+        var (low, high) = (0.0, 1.0);
+        for (var i = 0; i < 20; i++)
+        {
+            var middle = (low + high) / 2;
+            if (arc.At(middle).X < x) low = middle;
+            else high = middle;
+        }
+        return arc.At(low).Y;
+    }
+}

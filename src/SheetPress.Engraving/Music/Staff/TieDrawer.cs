@@ -1,0 +1,87 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws the ties of a system, halves at its ends included.</summary>
+internal static class TieDrawer
+{
+    // An outer tie starts a little inside the edge of the head it leaves, an inner one a little outside.
+    private const double OuterInset = 0.35;
+    private const double InnerGap = 0.15;
+
+    // Half a tie at the start or end of a system is at least this long and keeps clear of clef, key and barline.
+    private const double HalfTie = 1.4;
+    private const double EdgeGap = 0.2;
+
+    /// <summary>Draws all ties.</summary>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas)
+    {
+        foreach (var voice in frame.Voices)
+        {
+            for (var i = 0; i < voice.Length; i++)
+            {
+                var e = voice[i];
+                var next = i + 1 < voice.Length ? voice[i + 1] : null;
+                for (var t = 0; t < e.Plan.Heads.Length; t++)
+                {
+                    var head = e.Plan.Heads[t];
+                    if (head.Tone.TieStart) DrawFrom(frame, canvas, e, t, next);
+                    if (head.Tone.TieStop && i == 0 && e.Measure == frame.Measures[0]) DrawInto(frame, canvas, e, t);
+                }
+            }
+        }
+    }
+
+    private static void DrawFrom(SystemFrame frame, StaffCanvas canvas, PlacedEvent from, int index, PlacedEvent? to)
+    {
+        var head = from.Plan.Heads[index];
+        var (outer, above) = Side(from, index);
+        var start = outer ? from.X + head.Right - OuterInset : RightOfDots(from, head) + InnerGap;
+        var target = to is null ? -1 : IndexOf(to, head);
+        double end;
+        if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);
+        else end = to!.X + to.Plan.Heads[target].Left + (outer ? OuterInset : -InnerGap);
+        if (target < 0 && to is not null) end = Math.Min(end, start + HalfTie);
+        canvas.Add(Shape(outer, start, end, head.Step, above, from.Plan.Origin));
+    }
+
+    private static void DrawInto(SystemFrame frame, StaffCanvas canvas, PlacedEvent to, int index)
+    {
+        var head = to.Plan.Heads[index];
+        var (outer, above) = Side(to, index);
+        var end = to.X + head.Left + (outer ? OuterInset : -InnerGap);
+        var start = Math.Min(end - HalfTie, Math.Max(frame.Boundaries[0].Boundary.Right + EdgeGap, end - (2 * HalfTie)));
+        canvas.Add(Shape(outer, Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset), end, head.Step, above, to.Plan.Origin));
+    }
+
+    private static CurveMark Shape(bool outer, double start, double end, int step, bool above, MarkOrigin origin) =>
+        outer ? TieShape.Outer(start, end, step, above, origin) : TieShape.Inner(start, end, step, above, origin);
+
+    // A single note's tie curves away from its stem; in two voices to the side of the voice. In a chord the upper half of the
+    // ties curve up and the lower half down, and only the outermost one on the side without a stem lies outside the heads.
+    private static (bool Outer, bool Above) Side(PlacedEvent e, int index)
+    {
+        var count = e.Plan.Heads.Length;
+        var twoVoices = e.Measure.Plan.HasTwoVoices;
+        if (count == 1) return (true, twoVoices ? e.Plan.Voice == 0 : !e.IsUp);
+        var above = twoVoices && count == 2 ? index == 1 : index >= (count + 1) / 2 || (count % 2 == 1 && index == count / 2 && !e.IsUp);
+        var outermost = above ? index == count - 1 : index == 0;
+        return (outermost && (e.IsUp != above || !e.Plan.HasStem), above);
+    }
+
+    private static double RightOfDots(PlacedEvent e, HeadPlan head)
+    {
+        var right = e.X + head.Right;
+        foreach (var mark in e.Plan.Marks) if (mark.Role == MarkRole.Dot) right = Math.Max(right, e.X + mark.Bounds.Right);
+        return right;
+    }
+
+    private static int IndexOf(PlacedEvent to, HeadPlan head)
+    {
+        for (var i = 0; i < to.Plan.Heads.Length; i++)
+        {
+            if (to.Plan.Heads[i].Tone.TieStop && to.Plan.Heads[i].Tone.Pitch == head.Tone.Pitch) return i;
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>The tempo mark: a note, "= 92", and the sign for swung pairs.</summary>
+internal static class TempoSymbol
+{
+    // The note sign is nearly three spaces tall; at this share of the em it is a little taller than the figures beside it.
+    private const double NoteScale = 0.36;
+    private const double Space = 0.3;
+    private const TextFont Font = TextFont.SerifSemiBold;
+
+    /// <summary>Lays out the mark.</summary>
+    /// <param name="tempo">The tempo.</param>
+    /// <param name="feel">How pairs are played.</param>
+    /// <param name="size">Em of the figures.</param>
+    public static SymbolLayout Layout(Tempo tempo, Feel feel, double size)
+    {
+        var builder = new SymbolBuilder(MarkRole.Tempo);
+        var name = tempo.Beat.Base switch
+        {
+            NoteBase.Whole => "metNoteWhole",
+            NoteBase.Half => "metNoteHalfUp",
+            NoteBase.Quarter => "metNoteQuarterUp",
+            NoteBase.Eighth => "metNote8thUp",
+            _ => "metNote16thUp",
+        };
+        builder.Glyph(name, NoteScale * size);
+        for (var i = 0; i < tempo.Beat.Dots; i++)
+        {
+            builder.X += 0.08 * size;
+            builder.Glyph("metAugmentationDot", NoteScale * size);
+        }
+        builder.X += Space * size;
+        builder.Text("= " + tempo.BeatsPerMinute.ToString("0.##", CultureInfo.InvariantCulture), Font, size);
+        if (feel != Feel.Straight)
+        {
+            builder.X += 2 * Space * size;
+            SwingSign.Append(builder, feel, size);
+        }
+        return builder.Build();
+    }
+}

@@ -1,0 +1,121 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving;
+
+/// <summary>Draws what joins fret numbers: slides as slanted lines, hammer-ons and pull-offs as arcs with a small letter.</summary>
+internal static class TabJoins
+{
+    private const double LineThickness = 0.16;
+
+    // A slide on one string rises or falls by this much either side of its line.
+    private const double SlideRise = 0.4;
+    private const double SlideGap = 0.25;
+    private const double LooseLength = 1.1;
+    private const double LooseRise = 0.55;
+
+    // Arcs start over the numbers, this far from their ink.
+    private const double ArcGap = 0.25;
+    private const double ArcHeight = 0.55;
+    private const double ArcPerSpace = 0.05;
+    private const double MostArc = 1.2;
+    private const double LetterGap = 0.2;
+
+    /// <summary>Draws all joins of a tab.</summary>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
+    {
+        var letters = new List<(RowItem Letter, double Y)>();
+        foreach (var voice in frame.Voices)
+        {
+            for (var i = 0; i < voice.Length; i++)
+            {
+                var e = voice[i];
+                if (e.Plan.Event.IsRest) continue;
+                DrawLoose(canvas, e, sizes);
+                if (i + 1 >= voice.Length || voice[i + 1].Plan.Event.IsRest) continue;
+                switch (e.Plan.Event.Connection)
+                {
+                    case Connection.Slide:
+                        DrawSlide(canvas, e, voice[i + 1], sizes);
+                        break;
+                    case Connection.HammerOn:
+                        DrawArc(canvas, e, voice[i + 1], "H", sizes, letters);
+                        break;
+                    case Connection.PullOff:
+                        DrawArc(canvas, e, voice[i + 1], "P", sizes, letters);
+                        break;
+                    default:
+                        break;
+                }
+            }
+        }
+        foreach (var (letter, y) in letters) canvas.Place([.. letter.MarksAt(y)], above: true, LetterGap, 0.1);
+    }
+
+    /// <summary>The box of the number of a tone, or null when it shows none.</summary>
+    public static Box? NumberBox(PlacedEvent e, FretPosition position, TextSizes sizes)
+    {
+        var y = FretNumbers.LineY(position.String);
+        foreach (var mark in FretNumbers.Of(e.Plan, sizes, showTied: true))
+        {
+            var box = mark.Bounds;
+            if (box.Top < y && y < box.Bottom) return box.Transform(1, e.X, 0);
+        }
+        return null;
+    }
+
+    private static void DrawSlide(StaffCanvas canvas, PlacedEvent from, PlacedEvent to, TextSizes sizes)
+    {
+        for (var i = 0; i < Math.Min(from.Plan.Event.Tones.Length, to.Plan.Event.Tones.Length); i++)
+        {
+            if (from.Plan.Event.Tones[i].Position is not { } a || to.Plan.Event.Tones[i].Position is not { } b) continue;
+            if (NumberBox(from, a, sizes) is not { } left || NumberBox(to, b, sizes) is not { } right) continue;
+            var rise = a.String != b.String ? 0 : Math.Sign(b.Fret - a.Fret) * SlideRise;
+            canvas.Add(Slide(left.Right + SlideGap, FretNumbers.LineY(a.String) + rise, right.Left - SlideGap, FretNumbers.LineY(b.String) - rise, from.Plan.Origin));
+        }
+    }
+
+    private static void DrawLoose(StaffCanvas canvas, PlacedEvent e, TextSizes sizes)
+    {
+        foreach (var tone in e.Plan.Event.Tones)
+        {
+            if (tone.Position is not { } position || NumberBox(e, position, sizes) is not { } box) continue;
+            var y = FretNumbers.LineY(position.String);
+            if (e.Plan.Event.SlideIn != LooseSlide.None)
+            {
+                var from = e.Plan.Event.SlideIn == LooseSlide.Below ? LooseRise : -LooseRise;
+                canvas.Add(Slide(box.Left - SlideGap - LooseLength, y + from, box.Left - SlideGap, y - (from / 2), e.Plan.Origin));
+            }
+            if (e.Plan.Event.SlideOut != LooseSlide.None)
+            {
+                var to = e.Plan.Event.SlideOut == LooseSlide.Below ? LooseRise : -LooseRise;
+                canvas.Add(Slide(box.Right + SlideGap, y - (to / 2), box.Right + SlideGap + LooseLength, y + to, e.Plan.Origin));
+            }
+        }
+    }
+
+    private static LineMark Slide(double x1, double y1, double x2, double y2, MarkOrigin origin) =>
+        new(new Point(x1, y1), new Point(x2, y2), LineThickness) { Role = MarkRole.Slide, Origin = origin with { Staff = 1 } };
+
+    private static void DrawArc(StaffCanvas canvas, PlacedEvent from, PlacedEvent to, string letter, TextSizes sizes, List<(RowItem, double)> letters)
+    {
+        if (Top(from, sizes) is not { } left || Top(to, sizes) is not { } right) return;
+        var origin = from.Plan.Origin with { Staff = 1 };
+        var y = Math.Min(left, right) - ArcGap;
+        var (start, end) = (new Point(from.Centre, y), new Point(to.Centre, y));
+        var height = Math.Min(MostArc, ArcHeight + (ArcPerSpace * (end.X - start.X)));
+        var arc = Arc.Of(start, end, height, above: true, MarkRole.Slur, origin);
+        canvas.Add(arc);
+        var text = new SymbolBuilder(MarkRole.Technique).Text(letter, TextFont.Sans, sizes.Small).Build();
+        letters.Add((RowItem.Centred(text, (start.X + end.X) / 2, origin), y - height - LetterGap));
+    }
+
+    private static double? Top(PlacedEvent e, TextSizes sizes)
+    {
+        double? top = null;
+        foreach (var tone in e.Plan.Event.Tones)
+        {
+            if (tone.Position is { } position && NumberBox(e, position, sizes) is { } box) top = Math.Min(top ?? box.Top, box.Top);
+        }
+        return top;
+    }
+}
