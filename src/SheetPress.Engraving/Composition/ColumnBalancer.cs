@@ -5,6 +5,9 @@ namespace SheetPress.Engraving;
 /// <summary>Sets a flow in one box, as one column or as two of equal height.</summary>
 internal static class ColumnBalancer
 {
+    // How many millimetres a column may grow to be spared a penalty of one.
+    private const double PenaltyHeight = 0.06;
+
     /// <summary>Makes one box of a column, its white at natural height.</summary>
     internal static FlowBox Stack(ImmutableArray<FlowBox> flow)
     {
@@ -18,13 +21,14 @@ internal static class ColumnBalancer
     /// <param name="offset">Distance of the left edges of the columns.</param>
     internal static FlowBox Balance(ImmutableArray<FlowBox> flow, double offset)
     {
-        var (best, bestHeight) = (flow.Length, Height(flow, 0, flow.Length));
+        var (best, bestHeight, bestCost) = (flow.Length, Height(flow, 0, flow.Length), double.PositiveInfinity);
         for (var cut = 1; cut < flow.Length; cut++)
         {
             if (flow[cut - 1].BreakPenalty == FlowBox.Never) continue;
             var height = Math.Max(Height(flow, 0, cut), Height(flow, cut, flow.Length) + (flow[cut - 1].Repeated?.Height ?? 0));
-            if (height >= bestHeight) continue;
-            (best, bestHeight) = (cut, height);
+            var cost = height + (PenaltyHeight * flow[cut - 1].BreakPenalty);
+            if (cost >= bestCost) continue;
+            (best, bestHeight, bestCost) = (cut, height, cost);
         }
         var drawings = ImmutableArray.CreateBuilder<PlacedDrawing>();
         Place(drawings, flow.AsSpan()[..best], 0, 0);

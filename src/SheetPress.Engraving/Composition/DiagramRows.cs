@@ -8,7 +8,7 @@ internal static class DiagramRows
     private const double Gap = 8;
     private const double RowGap = 5;
     // Diagrams side by side may press their frets together this far, in millimetres a fret on average.
-    private const double NarrowestFret = 9;
+    private const double NarrowestFret = 8.4;
 
     internal static ImmutableArray<FlowBox> Make(ImmutableArray<NeckDiagram> diagrams, PageStyle style)
     {

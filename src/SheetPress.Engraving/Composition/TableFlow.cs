@@ -5,6 +5,10 @@ namespace SheetPress.Engraving;
 /// <summary>Puts a set table into the flow of the page: rows whole, the header with them and again on each new page.</summary>
 internal static class TableFlow
 {
+    // A table of up to so many rows is better whole on the next page than cut.
+    private const int ShortTable = 8;
+    private const double MidTable = 40;
+
     /// <summary>The rows as boxes.</summary>
     /// <param name="table">The table.</param>
     /// <param name="keepLast">Whether the last row must not be parted from the one before it.</param>
@@ -24,7 +28,7 @@ internal static class TableFlow
             var lonely = i == 0 || i == table.Rows.Length - 2;
             boxes.Add(FlowBox.Of(table.Rows[i].Drawing, table.Rows[i].Height) with
             {
-                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : lonely ? FlowBox.Unwanted : 0,
+                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : lonely || table.Rows.Length <= ShortTable ? FlowBox.Unwanted : MidTable,
                 Repeated = isLast ? null : header,
             });
         }

@@ -32,12 +32,28 @@ internal static class TitleBand
 
     private static double AddParagraph(ImmutableArray<Mark>.Builder marks, string text, TextStyle look, Emphasis emphasis, double width, double y, MarkRole role)
     {
-        foreach (var line in ParagraphSetter.Set([new TextInline(text) { Emphasis = emphasis }], look, width))
+        foreach (var line in Level([new TextInline(text) { Emphasis = emphasis }], look, width))
         {
             foreach (var mark in line.As(role).Marks) marks.Add(mark.Transform(1, 0, y + LineBox.Baseline(line, look)));
             y += LineBox.Height(line, look);
         }
         return y;
+    }
+
+    // Lines of like length: the narrowest column that takes no more lines.
+    private static ImmutableArray<SetLine> Level(ImmutableArray<Inline> inlines, TextStyle look, double width)
+    {
+        var lines = ParagraphSetter.Set(inlines, look, width);
+        if (lines.Length < 2) return lines;
+        var (narrow, wide) = (width / 2, width);
+        while (wide - narrow > 0.5)
+        {
+            var middle = (narrow + wide) / 2;
+            var tried = ParagraphSetter.Set(inlines, look, middle);
+            if (tried.Length > lines.Length || tried.Any(l => l.Width > middle)) narrow = middle;
+            else (wide, lines) = (middle, tried);
+        }
+        return lines;
     }
 
     private static void AddForm(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style)

@@ -27,7 +27,7 @@ public static class DiagramFigure
         else AddLyingWords(words, diagram, neck, caption, symbolSize, available);
         words.AddRange(neck.Drawing.Marks);
         var drawing = new Drawing(words.DrainToImmutable());
-        var box = drawing.Bounds;
+        var box = NeckDrawer.Bounds(drawing.Marks);
         return new DiagramLayout(drawing.Transform(1, -box.Left, -box.Top), box.Width, box.Height, neck.NeckTop - box.Top, neck.NeckLeft - box.Left, neck.NeckRight - box.Left);
     }
 

@@ -31,7 +31,8 @@ public static class NeckDrawer
         return new DiagramLayout(drawing, box.Width, box.Height, frame.Corner.Y - box.Top, frame.Corner.X - box.Left, frame.Extent.Right - box.Left);
     }
 
-    private static Box Bounds(ImmutableArray<Mark>.Builder marks)
+    /// <summary>The box of what is seen: white rims that part things are not ink.</summary>
+    internal static Box Bounds(IEnumerable<Mark> marks)
     {
         var box = Box.Empty;
         foreach (var mark in marks) if (mark.Ink > 0) box = box.Union(mark.Bounds);

@@ -5,12 +5,21 @@ namespace SheetPress.Engraving.Tests;
 public class ColumnBalancerTests
 {
     [Fact]
+    public void A_table_is_not_cut_for_the_sake_of_level_columns()
+    {
+        FlowBox Line(double penalty) => new(5, []) { BreakPenalty = penalty };
+        FlowBox[] flow = [Line(0), Line(FlowBox.Unwanted), Line(FlowBox.Unwanted), Line(0), Line(0)];
+        ColumnBalancer.Balance([.. flow], 90).Height.ShouldBe(20);
+    }
+
+    [Fact]
     public void Columns_are_as_level_as_the_breaks_allow()
     {
         Gen.Select(Gen.Double[1, 20], Gen.Double[0, 4], Gen.Bool).Array[1, 12].Sample(parts =>
         {
             var flow = parts.Select(p => new FlowBox(p.Item1, [new PlacedDrawing(Drawing.Nothing, 1, 0, 0)]) { After = new FlowSpace(p.Item2), BreakPenalty = p.Item3 ? FlowBox.Never : 0 }).ToArray();
-            var best = Enumerable.Range(1, flow.Length).Where(cut => cut == flow.Length || flow[cut - 1].BreakPenalty == 0)
+            var best = Enumerable.Range(1, flow.Length)
+                .Where(cut => cut == flow.Length ? flow[..^1].All(b => b.BreakPenalty > 0) : flow[cut - 1].BreakPenalty == 0)
                 .Min(cut => Math.Max(Height(flow[..cut]), Height(flow[cut..])));
             ColumnBalancer.Balance([.. flow], 90).Height.ShouldBe(best, 1e-9);
         }, iter: 300);
