@@ -8,6 +8,7 @@ public static class MarkWords
     /// <summary>Every word with what it marks, in the order help shows them.</summary>
     public static IReadOnlyList<(string Word, StrokeMarks Marks)> All { get; } =
     [
+        ("plain", default),
         ("accent", new(Articulations.Accent)),
         ("strong", new(Articulations.Marcato)),
         ("staccato", new(Articulations.Staccato)),
@@ -29,7 +30,7 @@ public static class MarkWords
         ("slide", new(Connection: Connection.Slide)),
     ];
 
-    /// <summary>Reads one word, or several joined by colons ("thumb:accent"); "-" marks nothing.</summary>
+    /// <summary>Reads one word, or several joined by colons ("thumb:accent"); "plain" and "-" mark nothing.</summary>
     /// <returns>The marks; null with the reason reported when a word is unknown.</returns>
     public static StrokeMarks? Read(LocatedText text, DiagnosticBag bag)
     {

@@ -23,7 +23,11 @@ internal static class RepeatChecker
             }
             if (!bar.Ending.IsEmpty)
             {
-                if (endingBar is not null) bag.Add(endingBar.EndingSpan, ProgressionProblems.EndingWithoutRepeat());
+                if (endingBar is not null)
+                {
+                    bag.Add(endingBar.EndingSpan, ProgressionProblems.EndingWithoutRepeat());
+                    open = null;
+                }
                 if (bar.Ending[0] != lastEnding + 1) bag.Add(bar.EndingSpan, ProgressionProblems.EndingOutOfOrder(lastEnding + 1));
                 lastEnding = bar.Ending[^1];
                 endingBar = bar;

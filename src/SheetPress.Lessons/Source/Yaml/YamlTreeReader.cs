@@ -89,11 +89,12 @@ internal sealed class YamlTreeReader
         if (parsed is NodeEvent node && parsed is not AnchorAlias)
         {
             if (!node.Anchor.IsEmpty) _bag.Add(SignSpan(span, '&'), YamlProblems.SignAtStart('&'));
-            else if (!node.Tag.IsEmpty && node.Tag.Value != "!") _bag.Add(SignSpan(span, '!'), YamlProblems.SignAtStart('!'));
+            else if (!node.Tag.IsEmpty) _bag.Add(SignSpan(span, '!'), YamlProblems.SignAtStart('!'));
+            if (parsed is Scalar && (!node.Anchor.IsEmpty || !node.Tag.IsEmpty)) return new BrokenNode(span);
         }
         if (depth > MaximumDepth)
         {
-            _bag.Add(span, YamlProblems.TooDeep());
+            _bag.Add(new SourceSpan(span.Start, Math.Max(span.End, Math.Min(span.Start + 1, _source.Text.Length))), YamlProblems.TooDeep());
             _stopped = true;
             _resumeAfter = _source.LineOf(span.Start);
             return new BrokenNode(span);
@@ -102,10 +103,10 @@ internal sealed class YamlTreeReader
         {
             case Scalar scalar:
                 return ReadScalar(scalar, span);
-            case SequenceStart:
-                return ReadSequence(span, depth);
-            case MappingStart:
-                return ReadMapping(span, depth);
+            case SequenceStart sequence:
+                return ReadSequence(span, sequence.Style == SequenceStyle.Flow, depth);
+            case MappingStart mapping:
+                return ReadMapping(span, mapping.Style == MappingStyle.Flow, depth);
             case AnchorAlias:
                 _bag.Add(SignSpan(span, '*'), YamlProblems.SignAtStart('*'));
                 return new BrokenNode(span);
@@ -123,15 +124,8 @@ internal sealed class YamlTreeReader
             ScalarStyle.Literal or ScalarStyle.Folded => ScalarForm.Block,
             _ => ScalarForm.Plain,
         };
-        var start = span.Start;
-        // A tag or an anchor before the value is part of the event; it is reported already, step over it.
-        while (start < span.End && _source.Text[start] is '!' or '&')
-        {
-            while (start < span.End && !char.IsWhiteSpace(_source.Text[start])) start++;
-            while (start < span.End && char.IsWhiteSpace(_source.Text[start])) start++;
-        }
         if (form == ScalarForm.Plain) WarnOfHiddenText(span.End);
-        return new ScalarNode(ScalarPlaces.Locate(_source.Text, start, span.End, scalar.Value, form), form == ScalarForm.Plain);
+        return new ScalarNode(ScalarPlaces.Locate(_source.Text, span.Start, span.End, scalar.Value, form), form == ScalarForm.Plain);
     }
 
     // "tones: R #4" means R with a comment: YAML drops the rest without a word.
@@ -147,23 +141,23 @@ internal sealed class YamlTreeReader
         _bag.Add(new SourceSpan(at, at + text[at..lineEnd].TrimEnd().Length), YamlProblems.CommentHidesText());
     }
 
-    private SequenceNode ReadSequence(SourceSpan span, int depth)
+    private SequenceNode ReadSequence(SourceSpan span, bool isFlow, int depth)
     {
         var items = ImmutableArray.CreateBuilder<SourceNode>();
         while (Next() is { } parsed)
         {
-            if (parsed is SequenceEnd) return new SequenceNode(items.ToImmutable(), true, new SourceSpan(span.Start, EndOf(items.Count > 0 ? items[^1] : null, span)));
+            if (parsed is SequenceEnd) return new SequenceNode(items.ToImmutable(), true, Whole(span, isFlow ? parsed : null, items.Count > 0 ? items[^1] : null));
             items.Add(ReadNode(parsed, depth + 1));
         }
         return new SequenceNode(items.ToImmutable(), false, span);
     }
 
-    private MappingNode ReadMapping(SourceSpan span, int depth)
+    private MappingNode ReadMapping(SourceSpan span, bool isFlow, int depth)
     {
         var entries = ImmutableArray.CreateBuilder<SourceEntry>();
         while (Next() is { } parsed)
         {
-            if (parsed is MappingEnd) return new MappingNode(entries.ToImmutable(), true, new SourceSpan(span.Start, EndOf(entries.Count > 0 ? entries[^1].Value : null, span)));
+            if (parsed is MappingEnd) return new MappingNode(entries.ToImmutable(), true, Whole(span, isFlow ? parsed : null, entries.Count > 0 ? entries[^1].Value : null));
             var name = ReadNode(parsed, depth + 1);
             if (Next() is not { } valueEvent)
             {
@@ -177,7 +171,18 @@ internal sealed class YamlTreeReader
         return new MappingNode(entries.ToImmutable(), false, span);
     }
 
-    private static int EndOf(SourceNode? last, SourceSpan span) => Math.Max(last?.Span.End ?? span.End, span.Start);
+    // In brackets a list ends with its bracket, else with its last item: the end that YAML gives is the start of what follows.
+    private SourceSpan Whole(SourceSpan start, ParsingEvent? bracket, SourceNode? last)
+    {
+        var end = last?.Span.End ?? start.End;
+        if (bracket is not null)
+        {
+            // The event's own end is the place of the bracket.
+            end = SpanOf(bracket).Start;
+            if (end < _source.Text.Length && _source.Text[end] is ']' or '}') end++;
+        }
+        return new SourceSpan(start.Start, Math.Max(end, start.Start));
+    }
 
     private ParsingEvent? Next()
     {

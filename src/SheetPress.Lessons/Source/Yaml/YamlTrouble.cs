@@ -31,6 +31,7 @@ internal sealed class YamlTrouble(SourceText source, int start)
         if (offset < _text.Length && _text[offset] is '@' or '%' or '`' or '&' or '*' or '!') return (new SourceSpan(offset, offset + 1), YamlProblems.SignAtStart(_text[offset]));
         if (UnclosedBracket(offset, lastOffset) is { } bracket) return (bracket, YamlProblems.UnclosedBracket(_text[bracket.Start]));
         if (ListOnSameLine(line) is { } dash) return (dash, YamlProblems.ListOnSameLine());
+        if (message.Contains("multiline", StringComparison.Ordinal) && line > source.LineOf(start) && NoColon(line - 1) is { } above) return (above, YamlProblems.NoColon());
         if (message.Contains("invalid mapping", StringComparison.Ordinal) && ColonInValue(line, offset) is { } inner) return (inner, YamlProblems.ColonInValue());
         if (NoColon(line) is { } word) return (word, YamlProblems.NoColon());
         var (indentation, content) = Line(line);

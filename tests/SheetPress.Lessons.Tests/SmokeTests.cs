@@ -1,5 +1,0 @@
-namespace SheetPress.Lessons.Tests;
-
-public class SmokeTests
-{
-}
