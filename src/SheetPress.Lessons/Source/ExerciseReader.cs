@@ -60,7 +60,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         {
             case ScalarNode { IsEmpty: false } scalar:
                 var name = scalar.Text.Trim();
-                return FindStyle(name) is { } style ? CheckRequired(new ExerciseRequest { Style = style, Span = name.Span }, name.Span) : null;
+                return FindStyle(name) is ({ } style, true) ? CheckRequired(new ExerciseRequest { Style = style, Span = name.Span }, name.Span) : null;
             case MappingNode mapping:
                 return ReadMapping(mapping);
             case BrokenNode:
@@ -73,7 +73,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
 
     private ExerciseRequest? ReadMapping(MappingNode mapping)
     {
-        var style = StyleOf(mapping);
+        var (style, isWritten) = StyleOf(mapping);
         string[]? known = style is null ? null : [.. CommonNames, .. style.Options.Select(o => o.Name)];
         var fields = new FieldReader(mapping, known, style is null ? "an exercise" : $"the exercise '{style.Name}'", bag);
         fields.Require("style", ExerciseProblems.NoStyle(), mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span);
@@ -110,30 +110,32 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             Options = new OptionReader(bag).Read(style, fields),
             Span = mapping.Span,
         };
-        return CheckRequired(request, fields.SpanOf("style"), fields);
+        return isWritten ? CheckRequired(request, fields.SpanOf("style"), fields) : null;
 
         bool? Shown(Row row) => show is null ? null : show.Contains(row);
     }
 
-    private ExerciseStyle? StyleOf(MappingNode mapping)
+    // The style, and whether it is the one that was written: of a misspelt one, the likely one serves to check the rest.
+    private (ExerciseStyle? Style, bool IsWritten) StyleOf(MappingNode mapping)
     {
         foreach (var entry in mapping.Entries)
         {
             if (entry.Name.Value != "style") continue;
             if (entry.Value is ScalarNode { IsEmpty: false } scalar) return FindStyle(scalar.Text.Trim());
             if (entry.Value is not (ScalarNode or BrokenNode)) bag.Add(entry.Value.Span, FieldProblems.WrongType("style", "the name of a style"));
-            return null;
+            break;
         }
-        return null;
+        return (null, false);
     }
 
-    private ExerciseStyle? FindStyle(LocatedText name)
+    private (ExerciseStyle? Style, bool IsWritten) FindStyle(LocatedText name)
     {
         var wanted = name.Value.Replace(' ', '-').ToLowerInvariant();
-        foreach (var style in styles) if (style.Name == wanted) return style;
+        foreach (var style in styles) if (style.Name == wanted) return (style, true);
         var names = styles.Select(s => s.Name).ToArray();
-        bag.Add(name.Span, ExerciseProblems.UnknownStyle(name.Value, NearestWord.Find(wanted, names), names));
-        return null;
+        var near = NearestWord.Find(wanted, names);
+        bag.Add(name.Span, ExerciseProblems.UnknownStyle(name.Value, near, names));
+        return (styles.FirstOrDefault(s => s.Name == near), false);
     }
 
     private ExerciseRequest? CheckRequired(ExerciseRequest request, SourceSpan span, FieldReader? fields = null)

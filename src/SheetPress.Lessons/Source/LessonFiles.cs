@@ -53,8 +53,8 @@ public static class LessonFiles
     }
 
     /// <summary>
-    /// The name for a lesson's outputs: its file name without extension, in lower case, accents taken off, everything that is no letter or
-    /// digit turned to single hyphens; "lesson" when nothing is left.
+    /// The name for a lesson's outputs: its file name without extension, in lower case, everything that is no letter or digit turned to
+    /// single hyphens; "lesson" when nothing is left.
     /// </summary>
     public static string IdOf(string path) => Slug(Path.GetFileNameWithoutExtension(path));
 
@@ -62,13 +62,13 @@ public static class LessonFiles
     public static string Slug(string text)
     {
         var id = new StringBuilder();
-        foreach (var sign in text.Normalize(NormalizationForm.FormD))
+        foreach (var sign in text)
         {
-            if (CharUnicodeInfo.GetUnicodeCategory(sign) == UnicodeCategory.NonSpacingMark) continue;
-            if (char.IsLetterOrDigit(sign)) id.Append(char.ToLowerInvariant(sign));
+            // A mark over a letter may be a character of its own, as some systems write file names.
+            if (char.IsLetterOrDigit(sign) || (id.Length > 0 && CharUnicodeInfo.GetUnicodeCategory(sign) == UnicodeCategory.NonSpacingMark)) id.Append(char.ToLowerInvariant(sign));
             else if (id.Length > 0 && id[^1] != '-') id.Append('-');
         }
-        var slug = id.ToString().TrimEnd('-').Normalize(NormalizationForm.FormC);
+        var slug = id.ToString().TrimEnd('-');
         return slug.Length == 0 ? "lesson" : slug;
     }
 

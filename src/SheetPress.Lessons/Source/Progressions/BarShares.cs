@@ -38,7 +38,7 @@ internal static class BarShares
         {
             var share = rest / free;
             var halfUnits = share / meter.UnitLength * 2;
-            var fits = halfUnits.Denominator == 1 && (halfUnits.Numerator % 2 == 0 || halfUnits.Numerator == 1 || free < count);
+            var fits = free == 1 || (halfUnits.Denominator == 1 && (halfUnits.Numerator % 2 == 0 || halfUnits.Numerator == 1 || free < count));
             if (!fits)
             {
                 bag.Add(bar.Span, ProgressionProblems.SharesUnclear(free, (rest / meter.UnitLength).ToString(), Example(bar, rest / meter.UnitLength)));

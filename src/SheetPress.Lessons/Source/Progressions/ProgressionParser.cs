@@ -12,7 +12,7 @@ internal sealed class ProgressionParser(DiagnosticBag bag)
     private WrittenBar _bar = new();
     // Whether a bar sign here opens a bar (at the start, and behind a line end) rather than closing an empty one.
     private bool _atMargin = true;
-    private SourceSpan _lastBarline;
+    private ProgressionToken? _lastBarline;
     private ProgressionToken? _lastMark;
 
     /// <summary>The bars in order.</summary>
@@ -77,7 +77,11 @@ internal sealed class ProgressionParser(DiagnosticBag bag)
         if (bars > 2 || signs.Trim(':').Contains(':', StringComparison.Ordinal)) bag.Add(token.Span, ProgressionProblems.UnknownBarline());
 
         if (_bar.Chords.Count > 0) CloseBar();
-        else if (!_atMargin) bag.Add(new SourceSpan(_lastBarline.Start, token.Span.End), ProgressionProblems.EmptyBar());
+        else if (!_atMargin && !ends && !starts && _lastBarline is { } last && !last.Text.Value.Contains(':', StringComparison.Ordinal))
+        {
+            // "| |:" and ":| |" are one bar line written in two pieces, "| |" is a bar that was forgotten.
+            bag.Add(new SourceSpan(last.Span.Start, token.Span.End), ProgressionProblems.EmptyBar());
+        }
 
         if (ends)
         {
@@ -90,7 +94,7 @@ internal sealed class ProgressionParser(DiagnosticBag bag)
         }
         if (starts) (_bar.RepeatStart, _bar.RepeatStartSpan) = (true, token.Span);
         _atMargin = false;
-        _lastBarline = token.Span;
+        _lastBarline = token;
     }
 
     private void StartEnding(ProgressionToken token, ImmutableArray<int> numbers)

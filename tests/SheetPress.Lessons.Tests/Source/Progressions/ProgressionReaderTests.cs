@@ -1,0 +1,126 @@
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons.Tests;
+
+public class ProgressionReaderTests
+{
+    private static string Read(string written, string meter = "4/4", string key = "C minor")
+    {
+        var source = new SourceText("test.yaml", written);
+        var bag = new DiagnosticBag(source);
+        var groups = MeterReader.Read(LocatedText.At(meter, 0), bag)!;
+        var progression = ProgressionReader.Read(LocatedText.At(written, 0), Key.Parse(key), groups, Rekeying.None, bag);
+        bag.Items.Select(DiagnosticPrinter.Print).ShouldBeEmpty();
+        CheckWhole(progression.ShouldNotBeNull());
+        return ProgressionText.Of(progression);
+    }
+
+    /// <summary>What holds for every progression: chords follow each other without gaps and fill their measures.</summary>
+    internal static void CheckWhole(Progression progression)
+    {
+        var at = Fraction.Zero;
+        var start = Fraction.Zero;
+        var measure = 0;
+        foreach (var chord in progression.Chords)
+        {
+            chord.Start.ShouldBe(at);
+            chord.Duration.ShouldBeGreaterThan(Fraction.Zero);
+            at = chord.End;
+            chord.Measure.ShouldBe(measure);
+            if (at - start < progression.Measures[measure].Length) continue;
+            (at - start).ShouldBe(progression.Measures[measure].Length);
+            start = at;
+            measure++;
+        }
+        at.ShouldBe(progression.Length);
+        measure.ShouldBe(progression.Measures.Length);
+    }
+
+    // Common practice in writing chord charts; the words and the beats are our own notation.
+    [Theory]
+    [InlineData("Cm7 | Fm7", "<4/4> Cm7:4 | Fm7:4")]
+    [InlineData("| Cm7 | Fm7 |", "<4/4> Cm7:4 | Fm7:4")]
+    [InlineData("Cm7 |\nFm7 |\n", "<4/4> Cm7:4 | Fm7:4")]
+    [InlineData("Cm7\nFm7", "<4/4> Cm7:4 | Fm7:4")]
+    [InlineData("Cm7 |\n| Fm7", "<4/4> Cm7:4 | Fm7:4")]
+    [InlineData("Cm7 Fm7", "<4/4> Cm7:2 Fm7:2")]
+    [InlineData("Cm7, Fm7", "<4/4> Cm7:2 Fm7:2")]
+    [InlineData("Cm7 Fm7 Bb7 Eb", "<4/4> Cm7:1 Fm7:1 Bb7:1 Eb:1")]
+    [InlineData("C D E F G A B C", "<4/4> C:1/2 D:1/2 E:1/2 F:1/2 G:1/2 A:1/2 B:1/2 C:1/2")]
+    [InlineData("Cm7:3 G7:1", "<4/4> Cm7:3 G7:1")]
+    [InlineData("Cm7:3 G7", "<4/4> Cm7:3 G7:1")]
+    [InlineData("Cm7 G7:1", "<4/4> Cm7:3 G7:1")]
+    [InlineData("Cm7:2.5 G7", "<4/4> Cm7:5/2 G7:3/2")]
+    [InlineData("Cm7:2 F7 G7", "<4/4> Cm7:2 F7:1 G7:1")]
+    [InlineData("C7(b9,#11) F7(b9 b13)", "<4/4> C7b9#11:2 F7b9b13:2")]
+    [InlineData("C/E F/A", "<4/4> C/E:2 F/A:2")]
+    [InlineData("N.C. | NC | C", "<4/4> N.C.:4 | N.C.:4 | C:4")]
+    [InlineData("C | same | F", "<4/4> C:4 | C:4 | F:4")]
+    [InlineData("C F:1 | same", "<4/4> C:3 F:1 | C:3 F:1")]
+    [InlineData("C | same | same", "<4/4> C:4 | C:4 | C:4")]
+    [InlineData("C | hold | F hold", "<4/4> C:4 | ~C:4 | F:2 ~F:2")]
+    [InlineData("C # a remark | F\nG", "<4/4> C:4 | G:4")]
+    [InlineData("C || F", "<4/4> C:4 <Double> | F:4")]
+    [InlineData("C | F ||", "<4/4> C:4 | F:4")]
+    [InlineData("[A] C | F || [B] G | [Verse 2] C", "<4/4> <Rehearsal A> C:4 | F:4 <Double> | <Rehearsal B> G:4 | <Rehearsal Verse 2> C:4")]
+    [InlineData("[A]\nC | F", "<4/4> <Rehearsal A> C:4 | F:4")]
+    [InlineData("C | [3/4] F | G | [4/4] C", "<4/4> C:4 | <3/4> F:3 | G:3 | <4/4> C:4")]
+    [InlineData("C | [7/8 (2+2+3)] C F G", "<4/4> C:4 | <7/8> C:1 F:1 G:3/2")]
+    [InlineData("Cm | [key G minor] i V7", "<4/4> Cm:4 | <G minor> Gm:2 D7:2")]
+    [InlineData("[pickup 1] G7 | Cm", "<4/4> G7:1 | Cm:4")]
+    [InlineData("[pickup 1.5 beats] G7 | Cm", "<4/4> G7:3/2 | Cm:4")]
+    [InlineData("C | [new line] F", "<4/4> C:4 | <line> F:4")]
+    [InlineData("[segno] C | F [to coda] | G [D.S. al Coda] | [coda] C [fine]", "<4/4> <Segno> C:4 | F:4 <ToCoda To Coda> | G:4 <DalSegno D.S. al Coda> | <Coda> C:4 <Fine Fine>")]
+    [InlineData("C | F | [d.c. al fine]", "<4/4> C:4 | F:4 <DaCapo D.C. al Fine>")]
+    public void Reads(string written, string expected) => Read(written).ShouldBe(expected);
+
+    [Theory]
+    [InlineData("|: C | F :|", "<4/4> <repeat> C:4 | F:4 <x2>")]
+    [InlineData("C | F :|", "<4/4> C:4 | F:4 <x2>")]
+    [InlineData("|: C | F :| x3", "<4/4> <repeat> C:4 | F:4 <x3>")]
+    [InlineData("|: C :|: F :|", "<4/4> <repeat> C:4 <x2> | <repeat> F:4 <x2>")]
+    [InlineData("|: C :|\n|: F :|", "<4/4> <repeat> C:4 <x2> | <repeat> F:4 <x2>")]
+    [InlineData("C | |: F :| | G", "<4/4> C:4 | <repeat> F:4 <x2> | G:4")]
+    [InlineData("C | F | :| G", "<4/4> C:4 | F:4 <x2> | G:4")]
+    [InlineData("||: C :|| F", "<4/4> <repeat> C:4 <x2> | F:4")]
+    [InlineData("|: C:3 F:1:| G", "<4/4> <repeat> C:3 F:1 <x2> | G:4")]
+    [InlineData("|: C |1. F :|2. G | C", "<4/4> <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <stop> | C:4")]
+    [InlineData("|: C |1. F | F :|2. G | C", "<4/4> <repeat> C:4 | <ending 1> F:4 | F:4 <close> <x2> | <ending 2> G:4 | C:4 <close>")]
+    [InlineData("|: C |1-2. F :|3. G |", "<4/4> <repeat> C:4 | <ending 1,2> F:4 <close> <x3> | <ending 3> G:4 <close>")]
+    [InlineData("|: C |1.2. F :|3. G |", "<4/4> <repeat> C:4 | <ending 1,2> F:4 <close> <x3> | <ending 3> G:4 <close>")]
+    [InlineData("|: C |\n| 1. F :|\n| 2. G |", "<4/4> <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <close>")]
+    [InlineData("|: C |1. F :|2. G || [B] C | F", "<4/4> <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <stop> <Double> | <Rehearsal B> C:4 | F:4")]
+    [InlineData("|: C |1. F :|2. G || |: C |1. F :|2. G", "<4/4> <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <stop> <Double> | <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <close>")]
+    [InlineData("|: C |1. F :|2. G ||: C |1. F :|2. G", "<4/4> <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <stop> <Double> | <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <close>")]
+    public void Reads_repeats(string written, string expected) => Read(written).ShouldBe(expected);
+
+    [Theory]
+    [InlineData("3/4", "C | F:2 G", "<3/4> C:3 | F:2 G:1")]
+    [InlineData("3/4", "C F G", "<3/4> C:1 F:1 G:1")]
+    [InlineData("6/8", "C F", "<6/8> C:3/2 F:3/2")]
+    [InlineData("6/8", "C:4 F:2", "<6/8> C:2 F:1")]
+    [InlineData("12/8", "C F", "<12/8> C:3 F:3")]
+    [InlineData("12/8", "C F G C", "<12/8> C:3/2 F:3/2 G:3/2 C:3/2")]
+    [InlineData("5/4", "C F", "<5/4> C:3 F:2")]
+    [InlineData("5/4 (2+3)", "C F", "<5/4> C:2 F:3")]
+    [InlineData("7/8", "C F G", "<7/8> C:1 F:1 G:3/2")]
+    [InlineData("2/2", "C F", "<2/2> C:2 F:2")]
+    [InlineData("2/2", "C F G C", "<2/2> C:1 F:1 G:1 C:1")]
+    public void Shares_bars_in_every_meter(string meter, string written, string expected) => Read(written, meter).ShouldBe(expected);
+
+    // Degrees and qualities of the chords of the keys: common practice.
+    [Theory]
+    [InlineData("C minor", "i7 | iiø7 V7 | i", "<4/4> Cm7:4 | Dm7b5:2 G7:2 | Cm:4")]
+    [InlineData("G major", "Imaj7 vi7 | ii7 V7/V", "<4/4> Gmaj7:2 Em7:2 | Am7:2 A7:2")]
+    [InlineData("D dorian", "i7 IV7 | bVII", "<4/4> Dm7:2 G7:2 | C:4")]
+    [InlineData("C minor", "i7 Fm7 | V7 Cm", "<4/4> Cm7:2 Fm7:2 | G7:2 Cm:2")]
+    public void Reads_roman_numerals_among_symbols(string key, string written, string expected) => Read(written, key: key).ShouldBe(expected);
+
+    [Fact]
+    public void Takes_any_number_of_bars()
+    {
+        var written = string.Join(" | ", Enumerable.Repeat("Cm7 F7", 2000));
+        Read(written).Split(" | ").Length.ShouldBe(2000);
+    }
+}
