@@ -21,7 +21,7 @@ public static class HandoutAssembler
             Author = lesson.Author,
             Facts = Facts(lesson, wording),
             Harmony = HarmonyRows.For(lesson.Progression, lesson.Key),
-            TheoryNotes = TheoryNotes.For(lesson),
+            TheoryNotes = TheoryNotes.For(lesson.Progression, lesson.Key),
             TeacherNotes = lesson.Notes,
             Diagrams = DiagramAssembler.Assemble(lesson),
             Exercises =

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using SheetPress.Engraving;
 using SheetPress.Lessons;
-using SheetPress.Scores;
 using SheetPress.Theory;
 
 namespace SheetPress.Publishing;
@@ -18,7 +17,7 @@ public static class HarmonyRows
         foreach (var span in progression.Chords)
         {
             if (span.Analysis is not { } analysis) continue;
-            var bar = BarAt(progression, span.Start);
+            var bar = BarNumber(progression, span.Measure);
             var known = groups.FindIndex(g => g.Analysis.Chord == analysis.Chord && g.Analysis.Roman == analysis.Roman && g.Analysis.Scale == analysis.Scale);
             if (known < 0) groups.Add((analysis, [bar]));
             else if (groups[known].Bars[^1] != bar) groups[known].Bars.Add(bar);
@@ -42,17 +41,11 @@ public static class HarmonyRows
 
     private static LabelledTone Labelled(ChordTone tone) => new(tone.Note.ToDisplayString(), tone.Degree);
 
-    // The number printed for the measure that holds a point of the progression: a pickup is 0.
-    private static int BarAt(Progression progression, Fraction start)
+    /// <summary>The number printed for a measure: a pickup is 0.</summary>
+    internal static int BarNumber(Progression progression, int measure)
     {
-        var pickup = progression.Measures[0].Length < progression.Measures[0].Meter.MeasureLength ? 1 : 0;
-        var end = Fraction.Zero;
-        for (var i = 0; i < progression.Measures.Length; i++)
-        {
-            end += progression.Measures[i].Length;
-            if (start < end) return i + 1 - pickup;
-        }
-        return progression.Measures.Length - pickup;
+        var hasPickup = progression.Measures[0].Length < progression.Measures[0].Meter.MeasureLength;
+        return hasPickup ? measure : measure + 1;
     }
 
     /// <summary>Numbers as ranges: 1, 5–6.</summary>

@@ -1,11 +1,34 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using SheetPress.Lessons;
+using SheetPress.Theory;
 
 namespace SheetPress.Publishing;
 
-/// <summary>Theory notes written from the analysis of a lesson's progression.</summary>
+/// <summary>Theory notes written from the patterns of a progression, each led in by the bars it is about.</summary>
 public static class TheoryNotes
 {
-    /// <summary>The paragraphs, as Markdown.</summary>
-    public static ImmutableArray<string> For(Lesson lesson) => [];
+    /// <summary>Most paragraphs on a sheet: more would not be read.</summary>
+    private const int Most = 6;
+
+    /// <summary>The paragraphs, as Markdown. A sentence that is true of several places names them all.</summary>
+    public static ImmutableArray<string> For(Progression progression, Key key)
+    {
+        ImmutableArray<ChordSpan> spans = [.. progression.Chords.Where(c => !c.IsHeld)];
+        var notes = new List<(string Sentence, List<string> Bars)>();
+        foreach (var pattern in HarmonicAnalysis.FindPatterns([.. spans.Select(s => s.Chord)], key))
+        {
+            var bars = Bars(progression, spans[pattern.First], spans[pattern.Last]);
+            var known = notes.FindIndex(n => n.Sentence == pattern.Sentence);
+            if (known < 0) notes.Add((pattern.Sentence, [bars]));
+            else if (!notes[known].Bars.Contains(bars)) notes[known].Bars.Add(bars);
+        }
+        return [.. notes.Take(Most).Select(n => $"**{(n.Bars.Count == 1 && !n.Bars[0].Contains('–') ? "Bar" : "Bars")} {string.Join(", ", n.Bars)}:** {n.Sentence}")];
+    }
+
+    private static string Bars(Progression progression, ChordSpan first, ChordSpan last)
+    {
+        var (from, to) = (HarmonyRows.BarNumber(progression, first.Measure), HarmonyRows.BarNumber(progression, last.Measure));
+        return from == to ? from.ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{from}–{to}");
+    }
 }

@@ -1,0 +1,33 @@
+using System.CommandLine;
+using SheetPress.Lessons;
+
+namespace SheetPress.Cli;
+
+/// <summary>check: looks for problems and writes nothing.</summary>
+internal static class CheckCommand
+{
+    public static Command Create()
+    {
+        var paths = CommonOptions.Paths();
+        var key = CommonOptions.Key("Check every lesson in this key.");
+        var instrument = CommonOptions.Instrument("Check every lesson for this instrument.");
+        var command = new Command("check", "Look for problems in lessons without writing anything.") { paths, key, instrument };
+        command.SetAction(result => Run(result.GetValue(paths)!, new LessonOverrides { Key = result.GetValue(key), InstrumentId = result.GetValue(instrument) }));
+        return command;
+    }
+
+    private static int Run(string[] paths, LessonOverrides overrides)
+    {
+        var search = LessonSearch.In(paths);
+        search.WriteProblems(Console.Error);
+        var outcomes = new LessonOutcome[search.Files.Count];
+        Parallel.For(0, outcomes.Length, i => outcomes[i] = LessonRun.Build(search.Files[i], overrides) with { Built = null });
+        foreach (var outcome in outcomes)
+        {
+            LessonRun.WriteDiagnostics(Console.Error, outcome.Diagnostics);
+            if (!outcome.Diagnostics.HasErrors) Console.Out.WriteLine($"{outcome.Path}: {(outcome.Diagnostics.Items.Count == 0 ? "all well" : "can be made, with warnings")}");
+        }
+        if (outcomes.Any(o => o.Diagnostics.HasErrors) || search.HasLessonTrouble) return ExitCodes.ProblemsFound;
+        return search.HasFileTrouble ? ExitCodes.FileTrouble : ExitCodes.Success;
+    }
+}

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using SheetPress.Lessons;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Cli;
+
+/// <summary>Options and arguments that several commands share.</summary>
+internal static class CommonOptions
+{
+    public static Argument<string[]> Paths() => new("PATH")
+    {
+        Description = "Lesson files, or folders that are searched for *.yaml and *.yml.",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    public static Option<Key?> Key(string description, bool required = false) => new("--key")
+    {
+        Description = description,
+        HelpName = "KEY",
+        Required = required,
+        CustomParser = result => Single(result, text => Theory.Key.TryParse(text, out var key) ? key : null,
+            text => $"'{text}' is no key: write a tonic and a mode, as in \"C minor\" or \"Eb major\"."),
+    };
+
+    public static Option<string?> Instrument(string description)
+    {
+        var option = new Option<string?>("--instrument")
+        {
+            Description = description + " One of: " + string.Join(", ", InstrumentCatalogue.All.Select(i => i.Id)) + ".",
+            HelpName = "ID",
+        };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens is not [var token] || InstrumentCatalogue.Find(token.Value) is not null) return;
+            var ids = InstrumentCatalogue.All.Select(i => i.Id).ToArray();
+            var nearest = NearestWord.Find(token.Value, ids);
+            result.AddError($"'{token.Value}' is no instrument{(nearest is null ? "" : $" (did you mean {nearest}?)")}. Write one of: {string.Join(", ", ids)}.");
+        });
+        return option;
+    }
+
+    private static T? Single<T>(ArgumentResult result, Func<string, T?> parse, Func<string, string> error) where T : class
+    {
+        if (result.Tokens is not [var token]) return null;
+        if (parse(token.Value) is { } value) return value;
+        result.AddError(error(token.Value));
+        return null;
+    }
+}
