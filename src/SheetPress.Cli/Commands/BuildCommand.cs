@@ -35,19 +35,19 @@ internal static class BuildCommand
 
     private static int Run(string[] paths, LessonOverrides overrides, PublishOptions options, string? report)
     {
-        var search = LessonSearch.In(paths);
-        search.WriteProblems(Console.Error);
-        var outcomes = new LessonOutcome[search.Files.Count];
+        var search = LessonFiles.Find(paths);
+        foreach (var problem in search.Problems) Console.Error.WriteLine(DiagnosticPrinter.Print(problem));
+        var outcomes = new LessonOutcome[search.Paths.Count];
         BuildProgress.Run(outcomes.Length, lessonDone => Parallel.For(0, outcomes.Length, i =>
         {
-            var outcome = LessonRun.Build(search.Files[i], overrides);
+            var outcome = LessonRun.Build(search.Paths[i], overrides);
             if (outcome.IsGood) outcome = Publish(outcome, options);
             // Only a report asks for the music again; without one, memory stays the same however many lessons there are.
             outcomes[i] = report is null ? outcome with { Built = null } : outcome;
             lessonDone();
         }));
         foreach (var outcome in outcomes) WriteOutcome(outcome, options);
-        var trouble = search.HasFileTrouble || outcomes.Any(o => o.FileTrouble is not null);
+        var trouble = outcomes.Any(o => o.FileTrouble is not null);
         if (report is not null)
         {
             try
@@ -61,7 +61,7 @@ internal static class BuildCommand
             }
         }
         WriteTotals(outcomes);
-        if (outcomes.Any(o => o.Diagnostics.HasErrors) || search.HasLessonTrouble) return ExitCodes.ProblemsFound;
+        if (outcomes.Any(o => o.Diagnostics.HasErrors) || search.Problems.Count > 0) return ExitCodes.ProblemsFound;
         return trouble ? ExitCodes.FileTrouble : ExitCodes.Success;
     }
 

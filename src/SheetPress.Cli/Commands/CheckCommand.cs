@@ -18,16 +18,16 @@ internal static class CheckCommand
 
     private static int Run(string[] paths, LessonOverrides overrides)
     {
-        var search = LessonSearch.In(paths);
-        search.WriteProblems(Console.Error);
-        var outcomes = new LessonOutcome[search.Files.Count];
-        Parallel.For(0, outcomes.Length, i => outcomes[i] = LessonRun.Build(search.Files[i], overrides) with { Built = null });
+        var search = LessonFiles.Find(paths);
+        foreach (var problem in search.Problems) Console.Error.WriteLine(DiagnosticPrinter.Print(problem));
+        var outcomes = new LessonOutcome[search.Paths.Count];
+        Parallel.For(0, outcomes.Length, i => outcomes[i] = LessonRun.Build(search.Paths[i], overrides) with { Built = null });
         foreach (var outcome in outcomes)
         {
             LessonRun.WriteDiagnostics(Console.Error, outcome.Diagnostics);
             if (!outcome.Diagnostics.HasErrors) Console.Out.WriteLine($"{outcome.Path}: {(outcome.Diagnostics.Items.Count == 0 ? "all well" : "can be made, with warnings")}");
         }
-        if (outcomes.Any(o => o.Diagnostics.HasErrors) || search.HasLessonTrouble) return ExitCodes.ProblemsFound;
-        return search.HasFileTrouble ? ExitCodes.FileTrouble : ExitCodes.Success;
+        if (outcomes.Any(o => o.Diagnostics.HasErrors) || search.Problems.Count > 0) return ExitCodes.ProblemsFound;
+        return ExitCodes.Success;
     }
 }

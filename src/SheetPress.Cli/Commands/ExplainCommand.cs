@@ -32,7 +32,7 @@ internal static class ExplainCommand
     {
         if (result.Tokens is not [var token]) return null;
         var bag = new DiagnosticBag(new SourceText("meter", token.Value));
-        if (MeterReader.Read(LocatedText.Of(token.Value), bag) is { } meter) return meter;
+        if (MeterReader.Read(LocatedText.At(token.Value, 0), bag) is { } meter) return meter;
         foreach (var item in bag.Items) result.AddError($"{item.Message} {item.Advice}".Trim());
         return null;
     }
@@ -41,7 +41,7 @@ internal static class ExplainCommand
     {
         var source = new SourceText("progression", text);
         var bag = new DiagnosticBag(source);
-        var progression = ProgressionReader.Read(LocatedText.Of(text), key, meter, Rekeying.None, bag);
+        var progression = ProgressionReader.Read(LocatedText.At(text, 0), key, meter, bag);
         LessonRun.WriteDiagnostics(Console.Error, bag);
         if (progression is null || bag.HasErrors) return ExitCodes.ProblemsFound;
 

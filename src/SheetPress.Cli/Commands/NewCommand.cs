@@ -18,7 +18,7 @@ internal static class NewCommand
 
     private static int Run(string title, string? output)
     {
-        var name = Slug.Of(title, "lesson") + ".yaml";
+        var name = LessonFiles.Slug(title) + ".yaml";
         var path = output is null ? name : Directory.Exists(output) || output.EndsWith('/') ? Path.Combine(output, name) : output;
         if (File.Exists(path))
         {

@@ -90,7 +90,8 @@ internal static class StylesCommand
     private static void DrawPicture(TextWriter output, string snippet)
     {
         var text = "title: Picture\nkey: C minor\nprogression: |\n  Dm7b5 | G7 | Cm7 | Cm7\nexercises:\n" + snippet;
-        var outcome = LessonRun.Build(new SourceText("picture.yaml", text), LessonOverrides.None);
+        var source = new SourceText("picture.yaml", text);
+        var outcome = LessonRun.Build(source, new DiagnosticBag(source), LessonOverrides.None);
         if (outcome.Built is not { Exercises: [var first, ..] })
         {
             LessonRun.WriteDiagnostics(output, outcome.Diagnostics);

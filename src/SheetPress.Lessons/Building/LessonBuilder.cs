@@ -13,6 +13,9 @@ public static class LessonBuilder
     /// <summary>Levels up to this one show degree names when the lesson does not say.</summary>
     private const int DegreesUpToLevel = 3;
 
+    /// <summary>Longest name made from a title, in characters: file systems take 255 bytes, and a letter can have three.</summary>
+    private const int LongestName = 60;
+
     /// <summary>Builds every exercise of a lesson.</summary>
     /// <param name="lesson">The lesson.</param>
     /// <param name="diagnostics">Gets what is wrong; the exercises concerned are left out.</param>
@@ -85,6 +88,10 @@ public static class LessonBuilder
     }
 
     /// <summary>The file name of an exercise: its number in two digits and its title in lower-case words joined with hyphens.</summary>
-    internal static string FileName(int number, string title) =>
-        string.Create(CultureInfo.InvariantCulture, $"{number:00}-{Slug.Of(title, "exercise")}");
+    internal static string FileName(int number, string title)
+    {
+        var slug = LessonFiles.Slug(title);
+        if (slug.Length > LongestName) slug = slug[..LongestName].TrimEnd('-');
+        return string.Create(CultureInfo.InvariantCulture, $"{number:00}-{slug}");
+    }
 }

@@ -23,8 +23,8 @@ internal sealed class FingeringCosts
     private const double StretchPerMillimetre = 0.06;
     private const double StretchStart = 1.2;
     private const double HeightPerFret = 0.03;
-    private const double OpenString = 0.3;
-    private const double OpenStringFarFromHand = 0.3;
+    private const double OpenString = 0.4;
+    private const double OpenStringFarFromHand = 0.4;
     private const int OpenStringRange = 3;
     private const double AnchorStart = 1.0;
     private const double AnchorPerFret = 0.8;

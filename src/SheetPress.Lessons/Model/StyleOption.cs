@@ -30,6 +30,9 @@ public sealed record StyleOption(string Name, OptionType Type, string Summary, s
     public int Minimum { get; init; } = int.MinValue;
     /// <summary>Highest number allowed.</summary>
     public int Maximum { get; init; } = int.MaxValue;
+    /// <summary>A value to show where there is no default; empty for none.</summary>
+    public string Example { get; init; } = "";
+
     /// <summary>Whether a lesson must give it.</summary>
     public bool Required { get; init; }
 }

@@ -5,7 +5,7 @@ using SheetPress.Scores;
 namespace SheetPress.Lessons;
 
 /// <summary>Reads a meter: "4/4", "7/8 (2+2+3)".</summary>
-internal static class MeterReader
+public static class MeterReader
 {
     /// <summary>The meter, or null with the reason reported.</summary>
     public static Meter? Read(LocatedText text, DiagnosticBag bag)

@@ -66,10 +66,10 @@ public static class LessonPublisher
 
     private static void WriteMidi(OutputFolder folder, Lesson lesson, ImmutableArray<Score> scores)
     {
-        folder.Write($"{lesson.Id}.mid", stream => MidiWriter.WriteLesson(scores, lesson.Title, stream));
+        folder.Write($"{lesson.Id}.mid", stream => MidiWriter.WriteLesson(scores, lesson.Title, MidiOptions.Default, stream));
         foreach (var score in scores)
         {
-            folder.Write(Path.Combine("exercises", score.Id + ".mid"), stream => MidiWriter.WriteExercise(score, stream));
+            folder.Write(Path.Combine("exercises", score.Id + ".mid"), stream => MidiWriter.WriteExercise(score, MidiOptions.Default, stream));
         }
     }
 

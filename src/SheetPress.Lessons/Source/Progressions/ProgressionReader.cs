@@ -16,15 +16,22 @@ namespace SheetPress.Lessons;
 /// key, <c>[pickup 1]</c> a first bar of one beat, <c>[new line]</c> a new system, and <c>[segno] [coda] [to coda] [fine] [D.C. al Fine]
 /// [D.S. al Coda]</c>. A <c>#</c> with a blank after it starts a remark that goes to the end of the line.</para>
 /// </remarks>
-internal static class ProgressionReader
+public static class ProgressionReader
 {
+    /// <summary>The progression as written, in its own key; null when it has no bar. Problems are reported and read over.</summary>
+    /// <param name="text">The progression as written.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="meter">The meter at the start.</param>
+    /// <param name="bag">Where problems go.</param>
+    public static Progression? Read(LocatedText text, Key key, Meter meter, DiagnosticBag bag) => Read(text, key, meter, Rekeying.None, bag);
+
     /// <summary>The progression; null when it has no bar. Problems are reported and read over.</summary>
     /// <param name="text">The progression as written.</param>
     /// <param name="key">The key as it is played.</param>
     /// <param name="meter">The meter at the start.</param>
     /// <param name="rekeying">The way from the written key.</param>
     /// <param name="bag">Where problems go.</param>
-    public static Progression? Read(LocatedText text, Key key, Meter meter, Rekeying rekeying, DiagnosticBag bag)
+    internal static Progression? Read(LocatedText text, Key key, Meter meter, Rekeying rekeying, DiagnosticBag bag)
     {
         var tokens = new ProgressionScanner(bag.Source, bag).Scan(text);
         var bars = new ProgressionParser(bag).Parse(tokens);
@@ -34,6 +41,6 @@ internal static class ProgressionReader
             return null;
         }
         RepeatChecker.Check(bars, bag);
-        return new ProgressionBuilder(rekeying, bag).Build(bars, key, meter);
+        return ProgressionAnalyser.Analyse(new ProgressionBuilder(rekeying, bag).Build(bars, key, meter));
     }
 }
