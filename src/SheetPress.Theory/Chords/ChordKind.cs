@@ -120,7 +120,7 @@ internal static class ChordKinds
             if (minor) return shape.FifthIs(-1) ? ChordKind.Diminished : ChordKind.Minor;
             return shape.FifthIs(1) ? ChordKind.Augmented : ChordKind.Major;
         }
-        if (minor && seventh.Value.Alteration == 0) return ChordKind.MajorMinor;
+        if (minor && seventh.Value.Alteration == 0) return shape.FifthIs(-1) ? ChordKind.Diminished : ChordKind.MajorMinor;
         if (minor && shape.FifthIs(-1)) return seventh.Value.Alteration == -2 ? ChordKind.DiminishedSeventh : ChordKind.HalfDiminished;
         if (!minor && shape.FifthIs(1) && shape.Top == 7 && seventh.Value.Alteration == -1) return ChordKind.AugmentedSeventh;
         var family = minor ? 2 : seventh.Value.Alteration == 0 ? 1 : 0;

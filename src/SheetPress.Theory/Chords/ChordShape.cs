@@ -25,16 +25,21 @@ internal readonly struct ChordShape
         var given = degrees.ToArray();
         var hasThird = Array.Exists(given, d => d.Number == 3);
         var hasSeventh = Array.Exists(given, d => d.Number == 7);
+        var hasSecond = !hasThird && Array.IndexOf(given, new Degree(2)) >= 0;
+        var hasFourth = !hasThird && Array.IndexOf(given, new Degree(4)) >= 0;
         var list = new List<Degree>(given.Length + 1) { Degree.Root };
         foreach (var degree in given)
         {
-            var number = (degree.Number, hasThird, hasSeventh) switch
+            var natural = degree.Alteration == 0;
+            var number = degree.Number switch
             {
-                (2, true, _) => 9,
-                (4, true, _) => 11,
-                (6, _, true) => 13,
-                (13, _, false) => 6,
-                var (n, _, _) => n,
+                2 when hasThird || !natural => 9,
+                4 when hasThird || !natural => 11,
+                9 when natural && hasSecond => 2,
+                11 when natural && (hasFourth || hasSecond) => 4,
+                6 when hasSeventh => 13,
+                13 when !hasSeventh => 6,
+                var n => n,
             };
             var normal = new Degree(number, degree.Alteration);
             if (!list.Contains(normal)) list.Add(normal);

@@ -81,7 +81,9 @@ internal sealed class ChordSuffixReader(string text, int start)
         if (AcceptWord("add")) return ReadAddition();
         if (AcceptWord("no") || AcceptWord("omit")) return ReadOmission();
         if (AcceptWord("alt")) return ReadAltered();
-        if (!majorSeventh && family != Family.HalfDiminished && AcceptMajorSeventh()) return true;
+        // m9(maj7), 6(maj7); but a 7 on its own or under ° has said which seventh it is.
+        var open = family == Family.Minor || (top != 7 && family is not (Family.Diminished or Family.HalfDiminished));
+        if (!majorSeventh && open && AcceptMajorSeventh()) return true;
         if (top >= 7 && AcceptWord("aug")) { altered.Add(new(5, 1)); return true; }
         if (depth > 0 || (At > 0 && text[At - 1] is ',' or ' '))
         {

@@ -10,16 +10,25 @@ internal static class NearestSymbol
         var slash = written.LastIndexOf('/');
         var (suffix, bass) = slash >= 0 && NoteName.TryParse(written[(slash + 1)..], out _) ? (written[..slash], written[slash..]) : (written, "");
         // What stands behind a slash may be a tone that was meant to be added.
-        if (slash >= 0 && bass.Length == 0 && written[(slash + 1)..] is "9" or "2" or "11" or "4") return root + written[..slash] + "add" + written[(slash + 1)..];
+        if (slash >= 0 && bass.Length == 0 && written[(slash + 1)..] is "9" or "2" or "11" or "4")
+        {
+            var added = root + written[..slash] + "add" + written[(slash + 1)..];
+            return ChordParser.Parse(added).Success ? added : null;
+        }
         return FindQuality(suffix) is { } quality ? root + quality.Suffix + bass : null;
     }
 
     /// <summary>The quality of the table with the fewest slips between one of its suffixes and a text; null when none is near.</summary>
     internal static ChordQuality? FindQuality(string suffix, bool onlyMinor = false)
     {
+        if (suffix.AsSpan().IndexOfAny('(', ')') >= 0 && new ChordSuffixReader(string.Concat(suffix.Where(c => c is not ('(' or ')'))), 0) is var plain
+            && plain.Read() is { } shape && (shape.IsMinor || !onlyMinor))
+        {
+            return ChordQualities.Of(shape);
+        }
         ChordQuality? best = null;
         var limit = suffix.Length <= 2 ? 1 : Math.Max(2, suffix.Length / 3);
-        // Counted in halves: of two suffixes equally near, the one with the same first letter wins, since few people slip on it.
+        // Of two suffixes equally near, the one with the same first letter wins, since few people slip on it.
         var bestDistance = (2 * limit) + 2;
         foreach (var quality in ChordQualities.All)
         {
@@ -32,30 +41,35 @@ internal static class NearestSymbol
         void Try(string known, ChordQuality quality)
         {
             if (known.Length == 0 || suffix.Length == 0 || Math.Abs(known.Length - suffix.Length) > limit) return;
-            var distance = (2 * Slips(suffix, known)) + (Same(suffix[0], known[0]) ? 0 : 1);
+            var distance = Distance(suffix, known) + (Cost(suffix[0], known[0]) < 2 ? 0 : 1);
             if (distance < bestDistance) (best, bestDistance) = (quality, distance);
         }
     }
 
-    /// <summary>Letters to insert, delete, replace or swap with a neighbour (optimal string alignment); upper and lower case count alike.</summary>
-    private static int Slips(string a, string b)
+    /// <summary>
+    /// Letters to insert, delete, replace or swap with a neighbour, two for each (optimal string alignment); one for a letter in the other case.
+    /// </summary>
+    private static int Distance(string a, string b)
     {
         var rows = new int[a.Length + 1, b.Length + 1];
-        for (var i = 0; i <= a.Length; i++) rows[i, 0] = i;
-        for (var j = 0; j <= b.Length; j++) rows[0, j] = j;
+        for (var i = 0; i <= a.Length; i++) rows[i, 0] = 2 * i;
+        for (var j = 0; j <= b.Length; j++) rows[0, j] = 2 * j;
         for (var i = 1; i <= a.Length; i++)
         {
             for (var j = 1; j <= b.Length; j++)
             {
-                var cost = Same(a[i - 1], b[j - 1]) ? 0 : 1;
-                rows[i, j] = Math.Min(Math.Min(rows[i - 1, j] + 1, rows[i, j - 1] + 1), rows[i - 1, j - 1] + cost);
-                if (i > 1 && j > 1 && Same(a[i - 1], b[j - 2]) && Same(a[i - 2], b[j - 1])) rows[i, j] = Math.Min(rows[i, j], rows[i - 2, j - 2] + 1);
+                rows[i, j] = Math.Min(Math.Min(rows[i - 1, j] + 2, rows[i, j - 1] + 2), rows[i - 1, j - 1] + Cost(a[i - 1], b[j - 1]));
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) rows[i, j] = Math.Min(rows[i, j], rows[i - 2, j - 2] + 2);
             }
         }
         return rows[a.Length, b.Length];
     }
 
-    private static bool Same(char a, char b) => Normal(a) == Normal(b);
+    private static int Cost(char a, char b)
+    {
+        if (Plain(a) == Plain(b)) return 0;
+        return char.ToLowerInvariant(a) == char.ToLowerInvariant(b) ? 1 : 2;
 
-    private static char Normal(char c) => c switch { '♭' => 'b', '♯' => '#', _ => char.ToLowerInvariant(c) };
+        static char Plain(char c) => c switch { '♭' => 'b', '♯' => '#', _ => c };
+    }
 }

@@ -1,0 +1,83 @@
+namespace SheetPress.Theory.Tests;
+
+public class ChordScalesTests
+{
+    public static TheoryData<string> Suffixes => [.. ChordQualities.All.Select(q => q.Suffix)];
+
+    [Theory]
+    [MemberData(nameof(Suffixes))]
+    public void A_scale_holds_every_tone_of_the_chord(string suffix)
+    {
+        var quality = ChordQualities.All.Single(q => q.Suffix == suffix);
+        foreach (var type in ChordScales.For(quality))
+        {
+            var sounds = type.Degrees.Select(d => d.HalfSteps).ToHashSet();
+            quality.Degrees.ShouldAllBe(d => sounds.Contains(d.HalfSteps % 12), type.Name);
+        }
+    }
+
+    // Common practice.
+    [Theory]
+    [InlineData("maj7", "major")]
+    [InlineData("maj7#11", "lydian")]
+    [InlineData("maj7#5", "lydian augmented")]
+    [InlineData("m7", "dorian")]
+    [InlineData("m", "natural minor")]
+    [InlineData("mMaj7", "melodic minor")]
+    [InlineData("m7b5", "locrian")]
+    [InlineData("m9b5", "locrian natural 2")]
+    [InlineData("dim7", "whole-half diminished")]
+    [InlineData("7", "mixolydian")]
+    [InlineData("13", "mixolydian")]
+    [InlineData("7#11", "lydian dominant")]
+    [InlineData("7alt", "altered")]
+    [InlineData("7#5#9", "altered")]
+    [InlineData("7b9b13", "phrygian dominant")]
+    [InlineData("13b9", "half-whole diminished")]
+    [InlineData("7#9", "half-whole diminished")]
+    [InlineData("9#5", "whole tone")]
+    [InlineData("7sus4", "mixolydian")]
+    [InlineData("7sus4b9", "phrygian")]
+    [InlineData("5", "major")]
+    public void The_usual_scale_without_a_key(string suffix, string scale) =>
+        ChordScales.For(Chord.Parse("C" + (suffix.Length > 0 && suffix[0] == '#' ? "(" + suffix + ")" : suffix)).Quality)[0].Name.ShouldBe(scale);
+
+    // "7" alone means the seventh that the chord has; common practice.
+    [Theory]
+    [InlineData("Cm7", 1, "R")]
+    [InlineData("Cm7", 3, "b3")]
+    [InlineData("Cm7", 5, "5")]
+    [InlineData("Cm7", 7, "b7")]
+    [InlineData("Cm7", 8, "8")]
+    [InlineData("Cm7", 10, "b10")]
+    [InlineData("Cm7", 15, "15")]
+    [InlineData("Cm7", 9, "9")]
+    [InlineData("Cm7", 6, "6")]
+    [InlineData("Cm7b5", 5, "b5")]
+    [InlineData("Cm7b5", 12, "b12")]
+    [InlineData("Cdim7", 7, "bb7")]
+    [InlineData("Cmaj7", 7, "7")]
+    [InlineData("Cmaj7", 14, "14")]
+    [InlineData("C7", 7, "b7")]
+    [InlineData("C7b9", 9, "b9")]
+    [InlineData("C7b9", 2, "b2")]
+    [InlineData("C7#11", 4, "#4")]
+    [InlineData("C13", 6, "6")]
+    [InlineData("Csus4", 3, "4")]
+    [InlineData("C7sus4", 10, "11")]
+    [InlineData("Csus2", 3, "2")]
+    [InlineData("C6", 7, "6")]
+    [InlineData("C5", 3, "3")]
+    public void A_bare_number_means_the_chords_own_tone(string chord, int number, string degree) =>
+        Chord.Parse(chord).Resolve(number).ToString().ShouldBe(degree);
+
+    [Theory]
+    [InlineData("G", 7, "mixolydian", "b7")]
+    [InlineData("Dm7b5", 9, "locrian", "b9")]
+    [InlineData("G7", 9, "phrygian dominant", "b9")]
+    [InlineData("G7", 6, "phrygian dominant", "b6")]
+    [InlineData("E5", 3, "natural minor", "b3")]
+    [InlineData("C", 6, "minor pentatonic", "6")]
+    public void What_the_chord_lacks_comes_from_the_scale(string chord, int number, string scale, string degree) =>
+        Chord.Parse(chord).Resolve(number, ScaleTypes.Find(scale)).ToString().ShouldBe(degree);
+}
