@@ -65,7 +65,8 @@ internal sealed class ChordPlacer(Key key)
         if (next is not null && Steps.DownHalfStep(chord, next)) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(next.Root, next) };
         if (isBlues) return place with { Function = HarmonicFunction.BluesSubdominant };
         if (above is 1 or 8) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(key.NoteOf(above == 1 ? 1 : 5), null) };
-        return CanBeGoal(goal) ? AsDominantOf(place, chord, Bare(goal, null)) : OrBorrowed(place, chord);
+        // IV7 of a minor key is dorian unless it goes on to VII.
+        return CanBeGoal(goal) && above != 5 ? AsDominantOf(place, chord, Bare(goal, null)) : OrBorrowed(place, chord);
     }
 
     private ChordPlace PlaceDiminished(ChordPlace place, Chord chord, Chord? next)
@@ -74,6 +75,8 @@ internal sealed class ChordPlacer(Key key)
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
         if (next is not null)
         {
+            // #iv°7 to the tonic over its fifth leads to that bass, although it holds the tonic.
+            if (AboveTonic(next.Lowest) == 7 && Steps.Up(chord.Root, next.Lowest) == 1) return AsLeadingToneOf(place, chord, Bare(next.Lowest, null));
             if (chord.Tones.Any(t => t.Note.PitchClass == next.Root.PitchClass)) return place with { Function = HarmonicFunction.CommonToneDiminished };
             foreach (var arrival in (NoteName[])[next.Root, next.Lowest])
             {

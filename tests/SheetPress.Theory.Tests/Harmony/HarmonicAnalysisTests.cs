@@ -1,0 +1,179 @@
+using CsCheck;
+
+namespace SheetPress.Theory.Tests;
+
+public class HarmonicAnalysisTests
+{
+    private const string CycleInCMinor = "Cm7 Fm7 Bb7 Ebmaj7 Abmaj7 Dm7b5 G7 Cm7";
+
+    // Common practice: the degrees of natural minor, and the major dominant with its scale from harmonic minor.
+    [Fact]
+    public void The_cycle_in_minor()
+    {
+        var analysis = Analyze("C minor", CycleInCMinor);
+        analysis.Select(a => a.Roman).ShouldBe(["i7", "iv7", "VII7", "IIImaj7", "VImaj7", "iiø7", "V7", "i7"]);
+        analysis.Select(a => a.Scale.ToString()).ShouldBe(
+            ["C natural minor", "F dorian", "Bb mixolydian", "Eb major", "Ab lydian", "D locrian", "G phrygian dominant", "C natural minor"]);
+        analysis.Select(a => string.Join(' ', a.ChangedNotes)).ShouldBe(["", "", "", "", "", "", "B", ""]);
+        analysis.Select(a => string.Join(' ', a.GuideTones.Select(t => t.Note))).ShouldBe(["Eb Bb", "Ab Eb", "D Ab", "G D", "C G", "F C", "B F", "Eb Bb"]);
+        analysis[6].Function.ShouldBe("dominant");
+        analysis[6].ScaleReason.ShouldBe("fifth mode of C harmonic minor");
+        analysis[2].Function.ShouldBe("dominant of III within the key");
+    }
+
+    // Numeral, function and scale of one chord (the first) before the others. Common practice.
+    [Theory]
+    [InlineData("C major", "Cmaj7", "Imaj7", HarmonicFunction.Tonic, "C major")]
+    [InlineData("C major", "Dm7 G7", "ii7", HarmonicFunction.Subdominant, "D dorian")]
+    [InlineData("C major", "Em7", "iii7", HarmonicFunction.TonicSubstitute, "E phrygian")]
+    [InlineData("C major", "Fmaj7", "IVmaj7", HarmonicFunction.Subdominant, "F lydian")]
+    [InlineData("C major", "G13", "V13", HarmonicFunction.Dominant, "G mixolydian")]
+    [InlineData("C major", "G7b9", "V7b9", HarmonicFunction.Dominant, "G phrygian dominant")]
+    [InlineData("C major", "G13b9", "V13b9", HarmonicFunction.Dominant, "G half-whole diminished")]
+    [InlineData("C major", "G7alt C", "V7alt", HarmonicFunction.Dominant, "G altered")]
+    [InlineData("C major", "G9#5 C", "V9#5", HarmonicFunction.Dominant, "G whole tone")]
+    [InlineData("C major", "G7sus4", "V7sus4", HarmonicFunction.Dominant, "G mixolydian")]
+    [InlineData("C major", "Bm7b5 C", "viiø7", HarmonicFunction.LeadingTone, "B locrian")]
+    [InlineData("C major", "A7 Dm7", "V7/ii", HarmonicFunction.SecondaryDominant, "A mixolydian b6")]
+    [InlineData("C major", "B7 Em7", "V7/iii", HarmonicFunction.SecondaryDominant, "B phrygian dominant")]
+    [InlineData("C major", "C7 Fmaj7", "V7/IV", HarmonicFunction.SecondaryDominant, "C mixolydian")]
+    [InlineData("C major", "D7 G7", "V7/V", HarmonicFunction.SecondaryDominant, "D mixolydian")]
+    [InlineData("C major", "E7 Am", "V7/vi", HarmonicFunction.SecondaryDominant, "E phrygian dominant")]
+    [InlineData("C major", "E Am", "V/vi", HarmonicFunction.SecondaryDominant, "E phrygian dominant")]
+    [InlineData("C major", "A7", "V7/ii", HarmonicFunction.SecondaryDominant, "A mixolydian b6")]
+    [InlineData("C major", "Eb7 Abmaj7", "V7/bVI", HarmonicFunction.SecondaryDominant, "Eb lydian dominant")]
+    [InlineData("C major", "Db7 Cmaj7", "bII7", HarmonicFunction.SubstituteDominant, "Db lydian dominant")]
+    [InlineData("C major", "Ab7 G7", "bVI7", HarmonicFunction.SubstituteDominant, "Ab lydian dominant")]
+    [InlineData("C major", "Eb7 Dm7", "bIII7", HarmonicFunction.SubstituteDominant, "Eb lydian dominant")]
+    [InlineData("C major", "Bb7 C", "bVII7", HarmonicFunction.BackdoorDominant, "Bb lydian dominant")]
+    [InlineData("C major", "C#dim7 Dm7", "vii°7/ii", HarmonicFunction.LeadingToneOf, "C# ultralocrian")]
+    [InlineData("C major", "F#dim7 C/G", "vii°7/V", HarmonicFunction.LeadingToneOf, "F# ultralocrian")]
+    [InlineData("C major", "Ebdim7 Dm7", "biii°7", HarmonicFunction.PassingDiminished, "Eb whole-half diminished")]
+    [InlineData("C major", "D#dim7 C/E", "#ii°7", HarmonicFunction.CommonToneDiminished, "D# whole-half diminished")]
+    [InlineData("C major", "Em7b5 A7 Dm7", "iiø7/ii", HarmonicFunction.SupertonicOf, "E locrian")]
+    [InlineData("C major", "Gm7 C7 F", "ii7/IV", HarmonicFunction.SupertonicOf, "G dorian")]
+    [InlineData("C major", "Fm7 Bb7 C", "iv7", HarmonicFunction.Borrowed, "F dorian")]
+    [InlineData("C major", "Fm7 Bb7 Ebmaj7", "ii7/bIII", HarmonicFunction.SupertonicOf, "F dorian")]
+    [InlineData("C major", "Fm6 C", "iv6", HarmonicFunction.Borrowed, "F melodic minor")]
+    [InlineData("C major", "Dm7b5 G7", "iiø7", HarmonicFunction.Borrowed, "D locrian")]
+    [InlineData("C major", "Abmaj7", "bVImaj7", HarmonicFunction.Borrowed, "Ab lydian")]
+    [InlineData("C major", "Bbmaj7", "bVIImaj7", HarmonicFunction.Borrowed, "Bb lydian")]
+    [InlineData("C major", "Dbmaj7 C", "bIImaj7", HarmonicFunction.FlatSecond, "Db lydian")]
+    [InlineData("C major", "F#m7b5 Fm6", "#ivø7", HarmonicFunction.RaisedFourth, "F# locrian")]
+    [InlineData("C major", "C7 F7", "I7", HarmonicFunction.BluesTonic, "C mixolydian")]
+    [InlineData("C major", "F7 C7", "IV7", HarmonicFunction.BluesSubdominant, "F mixolydian")]
+    [InlineData("C minor", "Cm6", "i6", HarmonicFunction.Tonic, "C dorian")]
+    [InlineData("C minor", "CmMaj7", "imaj7", HarmonicFunction.Tonic, "C harmonic minor")]
+    [InlineData("C minor", "Gm7 Cm7", "v7", HarmonicFunction.MinorDominant, "G phrygian")]
+    [InlineData("C minor", "G Cm", "V", HarmonicFunction.Dominant, "G phrygian dominant")]
+    [InlineData("C minor", "G7#5 Cm", "V7#5", HarmonicFunction.Dominant, "G altered")]
+    [InlineData("C minor", "G7b9 Cm", "V7b9", HarmonicFunction.Dominant, "G phrygian dominant")]
+    [InlineData("C minor", "Bdim7 Cm", "vii°7", HarmonicFunction.LeadingTone, "B ultralocrian")]
+    [InlineData("C minor", "Bb Ab", "VII", HarmonicFunction.Subtonic, "Bb mixolydian")]
+    [InlineData("C minor", "F7 Cm", "IV7", HarmonicFunction.Borrowed, "F mixolydian")]
+    [InlineData("C minor", "D7 G7", "V7/V", HarmonicFunction.SecondaryDominant, "D phrygian dominant")]
+    [InlineData("C minor", "C7 Fm7", "V7/iv", HarmonicFunction.SecondaryDominant, "C mixolydian b6")]
+    [InlineData("C minor", "Ab7 G7", "VI7", HarmonicFunction.SubstituteDominant, "Ab lydian dominant")]
+    [InlineData("C minor", "C", "I", HarmonicFunction.MajorTonicInMinor, "C mixolydian")]
+    [InlineData("D dorian", "G7", "IV7", HarmonicFunction.ModalColour, "G mixolydian")]
+    [InlineData("E phrygian", "Fmaj7", "IImaj7", HarmonicFunction.ModalColour, "F lydian")]
+    [InlineData("F lydian", "G7", "II7", HarmonicFunction.ModalColour, "G mixolydian")]
+    [InlineData("G mixolydian", "Fmaj7", "VIImaj7", HarmonicFunction.ModalColour, "F lydian")]
+    [InlineData("E major", "Ab7 C#m7", "V7/vi", HarmonicFunction.SecondaryDominant, "Ab phrygian dominant")]
+    [InlineData("E minor", "B5", "V5", HarmonicFunction.Dominant, "B phrygian")]
+    public void A_chord_in_its_place(string key, string progression, string numeral, HarmonicFunction function, string scale)
+    {
+        var analysis = Analyze(key, progression)[0];
+        analysis.Roman.ShouldBe(numeral);
+        analysis.Kind.ShouldBe(function, analysis.Function);
+        analysis.Scale.ToString().ShouldBe(scale, analysis.ScaleReason);
+        analysis.Numeral.ToString().ShouldBe(numeral);
+    }
+
+    [Theory]
+    [InlineData("C major", "A7 Dm7", "secondary dominant of ii", "the notes of the key but for C♯")]
+    [InlineData("C major", "Abmaj7", "borrowed from C minor", "the notes of C minor, where the chord comes from")]
+    [InlineData("C major", "Dm7", "subdominant", "the notes of C major, from D")]
+    [InlineData("C major", "Db7 C", "tritone substitute, leads to I", "usual over a dominant that does not fall a fifth")]
+    [InlineData("C major", "C#dim7 Dm", "leading-tone chord of ii", "seventh mode of D harmonic minor")]
+    [InlineData("D dorian", "G7", "color chord of the dorian mode", "the notes of D dorian, from G")]
+    public void Phrases(string key, string progression, string function, string reason)
+    {
+        var analysis = Analyze(key, progression)[0];
+        analysis.Function.ShouldBe(function);
+        analysis.ScaleReason.ShouldBe(reason);
+    }
+
+    [Fact]
+    public void No_chord_stays_in_its_place_and_repetitions_do_not_hide_the_goal()
+    {
+        Chord?[] progression = [Chord.Parse("A7"), null, Chord.Parse("A7/C#"), Chord.Parse("Dm7")];
+        var analysis = HarmonicAnalysis.Analyze(progression, Key.Parse("C major"));
+        analysis.Length.ShouldBe(4);
+        analysis[1].ShouldBeNull();
+        analysis[0]!.Roman.ShouldBe("V7/ii");
+        analysis[2]!.Roman.ShouldBe("V7/ii/3");
+        HarmonicAnalysis.Analyze([], Key.Parse("C major")).ShouldBeEmpty();
+    }
+
+    // Guide tones: third and seventh, or what stands for them. Common practice.
+    [Theory]
+    [InlineData("C7sus4", "4 b7")]
+    [InlineData("C6", "3 6")]
+    [InlineData("Cm", "b3 5")]
+    [InlineData("C5", "R 5")]
+    [InlineData("Cdim7", "b3 bb7")]
+    public void Guide_tones(string chord, string tones) =>
+        string.Join(' ', Analyze("C major", chord)[0].GuideTones.Select(t => t.Degree)).ShouldBe(tones);
+
+    [Fact]
+    public void Any_progression_in_any_key_is_analysed()
+    {
+        var chords = Gen.Select(Samples.NoteNames, Samples.Qualities, Gen.Nullable(Samples.NoteNames), (root, quality, bass) => new Chord(root, quality, bass == root ? null : bass));
+        Gen.Select(chords.Array[1, 8], Samples.Keys).Sample((progression, key) =>
+        {
+            var analysis = HarmonicAnalysis.Analyze(progression, key);
+            for (var i = 0; i < progression.Length; i++)
+            {
+                var entry = analysis[i]!;
+                entry.Chord.ShouldBe(progression[i]);
+                progression[i].Tones.ShouldAllBe(t => entry.Scale.ContainsSound(t.Note), $"{progression[i]} in {key}: {entry.Scale}");
+                entry.ChangedNotes.ShouldAllBe(n => !key.Scale.ContainsSound(n));
+                entry.Function.ShouldNotContain("{");
+                entry.ScaleReason.ShouldNotContain("{");
+                RomanNumeral.Parse(entry.Roman).ToChord(key).Root.PitchClass.ShouldBe(progression[i].Root.PitchClass, entry.Roman);
+            }
+            HarmonicAnalysis.FindPatterns(progression, key).ShouldAllBe(p => p.First >= 0 && p.Last < progression.Length && p.First <= p.Last && !p.Sentence.Contains('{'));
+        });
+    }
+
+    [Fact]
+    public void The_analysis_goes_along_when_key_and_chords_move()
+    {
+        var home = Key.Parse("C minor");
+        Chord[] chords = [.. CycleInCMinor.Split(' ').Select(Chord.Parse)];
+        foreach (var key in Key.All(Mode.Minor))
+        {
+            var transposition = new KeyTransposition(home, key);
+            var moved = HarmonicAnalysis.Analyze([.. chords.Select(transposition.Apply)], key);
+            moved.Select(a => a!.Roman).ShouldBe(Analyze("C minor", CycleInCMinor).Select(a => a.Roman));
+            moved.Select(a => a!.Scale.Type).ShouldBe(Analyze("C minor", CycleInCMinor).Select(a => a.Scale.Type));
+        }
+    }
+
+    [Fact]
+    public void Wording_covers_every_case()
+    {
+        var words = HarmonyWording.English;
+        Enum.GetValues<HarmonicFunction>().ShouldAllBe(f => words.Functions.ContainsKey(f));
+        Enum.GetValues<ScaleReason>().ShouldAllBe(r => words.Reasons.ContainsKey(r));
+        Enum.GetValues<ProgressionPatternKind>().ShouldAllBe(p => words.Patterns.ContainsKey(p));
+        Enum.GetValues<Mode>().ShouldAllBe(m => words.ModeNames.ContainsKey(m));
+        words.List([]).ShouldBe("nothing");
+        words.List(["a"]).ShouldBe("a");
+        words.List(["a", "b", "c"]).ShouldBe("a, b and c");
+    }
+
+    private static ChordAnalysis[] Analyze(string key, string progression) =>
+        [.. HarmonicAnalysis.Analyze([.. progression.Split(' ').Select(Chord.Parse)], Key.Parse(key)).Select(a => a!)];
+}
