@@ -5,7 +5,8 @@ namespace SheetPress.Theory;
 /// <summary>
 /// Chooses the scale over a chord in its key. A chord of the key takes the key's own notes; any other the scale that holds its tones and
 /// keeps most notes of the key, except where common practice has a fixed choice: lydian dominant over a dominant that does not fall a fifth,
-/// whole-half diminished over a passing diminished chord.
+/// mixolydian over the blues chords, the seventh mode of harmonic minor over a leading-tone chord, whole-half diminished over a passing
+/// diminished chord.
 /// </summary>
 internal sealed class ScaleChooser(Key key)
 {
@@ -26,6 +27,10 @@ internal sealed class ScaleChooser(Key key)
         if (place.Function is HarmonicFunction.PassingDiminished or HarmonicFunction.CommonToneDiminished && Find(fitting, "whole-half diminished") is { } diminished)
         {
             return (new Scale(chord.Root, diminished), ScaleReason.DiminishedChord);
+        }
+        if (place.Function is HarmonicFunction.LeadingTone or HarmonicFunction.LeadingToneOf && Find(fitting, "ultralocrian") is { } ultralocrian)
+        {
+            return (new Scale(chord.Root, ultralocrian), ScaleReason.HarmonicMinorSeventhMode);
         }
         var type = chord.Quality.IsHalfDiminished() ? fitting[0] : fitting.MinBy(t => Changed(new Scale(chord.Root, t)).Length)!;
         var scale = new Scale(chord.Root, type);
