@@ -14,17 +14,9 @@ internal sealed class NoteWriter(XmlOutput xml, ExercisePlan plan, Divisions div
         xml.Leaf("duration", divisions.Count(measure.Length));
         WriteVoice(role, voice);
         WriteStaff(role);
-        // A fermata over a silent measure is the one mark it can have.
-        if (role.Leads && voice < measure.Voices.Length && measure.Voices[voice].Events is [var only]) WriteNotationsOf(only);
+        // A fermata is the one mark that a silent measure can have.
+        if (role.Leads) notations.WriteForRest(measure.Voices[voice], measure.Voices[voice].Events[0], 0, role);
         xml.Close();
-
-        void WriteNotationsOf(ScoreEvent rest)
-        {
-            if (!rest.Articulations.HasFlag(Articulations.Fermata)) return;
-            xml.Open("notations");
-            xml.Empty("fermata", ("type", "upright"));
-            xml.Close();
-        }
     }
 
     /// <summary>An event on a staff.</summary>

@@ -30,14 +30,19 @@ public class NotesReadBackTests
         var meters = OneOf("4/4", "3/4", "6/8", "5/4", "7/8", "12/8");
         var keys = OneOf("C major", "Eb minor", "F# major", "D dorian", "Cb major");
         var lengths = OneOf("1", "1/2", "3/2", "2", "1/4", "3/4", "1/3", "2/3", "4", "5").Array[1, 24];
+        var compared = 0;
         Gen.Select(instruments, meters, keys, lengths, Gen.Int[0, int.MaxValue - 1]).Sample((instrument, meter, key, values, seed) =>
         {
             var random = new Random(seed);
-            var words = values.Select(v => Word(random, instrument, v)).ToArray();
+            var line = string.Join(' ', values.Select(v => Word(random, instrument, v)));
+            // A second voice of half notes and silence, as long as whole half notes fit under the first.
+            var halves = (int)(LineText.Read(instrument, line).Length / 2).Floor;
+            var second = random.Next(2) == 0 || halves == 0 ? null : string.Join(' ', Enumerable.Range(0, halves).Select(_ => Word(random, instrument, "2")));
+            var layout = (StaffLayout)random.Next(3);
             Score score;
             try
             {
-                score = SampleScores.Build(SampleScores.Header("random") with { Instrument = instrument }, meter, key, string.Join(' ', words));
+                score = SampleScores.Build(SampleScores.Header("random") with { Instrument = instrument, Layout = layout }, meter, key, line, second);
             }
             catch (ArgumentException)
             {
@@ -45,7 +50,10 @@ public class NotesReadBackTests
                 return;
             }
             Compare([score], ReadMusic.Of(Written.Exercise(score)));
+            Interlocked.Increment(ref compared);
+            Compare([score, SampleScores.Named("tab-only"), score], ReadMusic.Of(Written.Lesson(score, SampleScores.Named("tab-only"), score)));
         }, iter: 200);
+        compared.ShouldBeGreaterThan(100);
     }
 
     private static Gen<T> OneOf<T>(params T[] choices) => Gen.Int[0, choices.Length - 1].Select(i => choices[i]);
