@@ -20,9 +20,9 @@ public static partial class FontSubset
 
     /// <summary>The font file with only some glyphs; the same bytes for the same glyphs.</summary>
     /// <param name="font">The whole font file.</param>
-    /// <param name="glyphs">Glyphs to keep besides glyph 0.</param>
+    /// <param name="glyphs">True at the number of each glyph to keep; glyph 0 is kept anyway.</param>
     /// <exception cref="InvalidDataException">The file is not a font that can be cut down.</exception>
-    public static unsafe byte[] Of(ReadOnlySpan<byte> font, IEnumerable<ushort> glyphs)
+    public static unsafe byte[] Of(ReadOnlySpan<byte> font, ReadOnlySpan<bool> glyphs)
     {
         fixed (byte* start = font)
         {
@@ -30,7 +30,7 @@ public static partial class FontSubset
         }
     }
 
-    private static byte[] Cut(nint font, uint size, IEnumerable<ushort> glyphs)
+    private static byte[] Cut(nint font, uint size, ReadOnlySpan<bool> glyphs)
     {
         var whole = hb_blob_create(font, size, ReadOnlyMemory, 0, 0);
         var face = hb_face_create(whole, 0);
@@ -41,9 +41,12 @@ public static partial class FontSubset
         {
             hb_subset_input_set_flags(input, NoHinting | RetainGlyphIds);
             var kept = hb_subset_input_glyph_set(input);
-            foreach (var glyph in glyphs)
+            for (var glyph = 0; glyph < glyphs.Length; glyph++)
             {
-                hb_set_add(kept, glyph);
+                if (glyphs[glyph])
+                {
+                    hb_set_add(kept, (uint)glyph);
+                }
             }
             var dropped = hb_subset_input_set(input, DropTableSet);
             foreach (var table in (string[])["GSUB", "GPOS", "GDEF", "STAT", "DSIG", "meta"])

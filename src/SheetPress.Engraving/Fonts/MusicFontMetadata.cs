@@ -1,12 +1,13 @@
+using System.Buffers.Text;
 using System.Globalization;
 using System.Text;
-using System.Text.Json;
 
 namespace SheetPress.Engraving;
 
 /// <summary>
 /// Reads single entries out of the font's SMuFL metadata file without reading it whole. The places of its sections are
-/// found once; an entry is found by searching its section for the quoted name, which takes some microseconds.
+/// found once; an entry is found by searching its section for the quoted name, which takes some microseconds. A JSON
+/// reader would cost more at start than all that is read.
 /// Format: SMuFL 1.4, "Font-specific metadata"; y upward there, turned downward here.
 /// </summary>
 internal sealed class MusicFontMetadata
@@ -42,51 +43,33 @@ internal sealed class MusicFontMetadata
         {
             throw new KeyNotFoundException($"The music font has no glyph named \"{name}\".");
         }
-        return new MusicGlyph(name, ReadCodePoint(name), ReadBox(box), ReadNumber(advance), ReadAnchors(name));
+        return new MusicGlyph(name, ReadCodePoint(name), ReadBox(box), NextNumber(ref advance), ReadAnchors(name));
     }
 
     internal EngravingDefaults ReadDefaults()
     {
-        var values = new Dictionary<string, double>(StringComparer.Ordinal);
-        var reader = new Utf8JsonReader(_file.Bytes[SectionStart("engravingDefaults")..], isFinalBlock: false, default);
-        reader.Read();
-        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
-        {
-            var name = reader.GetString()!;
-            reader.Read();
-            if (reader.TokenType == JsonTokenType.Number)
-            {
-                values.Add(name, reader.GetDouble());
-            }
-            else
-            {
-                while (reader.TokenType != JsonTokenType.EndArray)
-                {
-                    reader.Read();
-                }
-            }
-        }
+        var section = _file.Bytes[SectionStart("engravingDefaults")..];
         return new EngravingDefaults
         {
-            StaffLineThickness = values["staffLineThickness"],
-            StemThickness = values["stemThickness"],
-            BeamThickness = values["beamThickness"],
-            BeamSpacing = values["beamSpacing"],
-            LegerLineThickness = values["legerLineThickness"],
-            LegerLineExtension = values["legerLineExtension"],
-            SlurEndpointThickness = values["slurEndpointThickness"],
-            SlurMidpointThickness = values["slurMidpointThickness"],
-            TieEndpointThickness = values["tieEndpointThickness"],
-            TieMidpointThickness = values["tieMidpointThickness"],
-            ThinBarlineThickness = values["thinBarlineThickness"],
-            ThickBarlineThickness = values["thickBarlineThickness"],
-            BarlineSeparation = values["barlineSeparation"],
-            RepeatBarlineDotSeparation = values["repeatBarlineDotSeparation"],
-            BracketThickness = values["bracketThickness"],
-            HairpinThickness = values["hairpinThickness"],
-            RepeatEndingLineThickness = values["repeatEndingLineThickness"],
-            TupletBracketThickness = values["tupletBracketThickness"],
-            TextEnclosureThickness = values["textEnclosureThickness"],
+            StaffLineThickness = Named(section, "\"staffLineThickness\":"u8),
+            StemThickness = Named(section, "\"stemThickness\":"u8),
+            BeamThickness = Named(section, "\"beamThickness\":"u8),
+            BeamSpacing = Named(section, "\"beamSpacing\":"u8),
+            LegerLineThickness = Named(section, "\"legerLineThickness\":"u8),
+            LegerLineExtension = Named(section, "\"legerLineExtension\":"u8),
+            SlurEndpointThickness = Named(section, "\"slurEndpointThickness\":"u8),
+            SlurMidpointThickness = Named(section, "\"slurMidpointThickness\":"u8),
+            TieEndpointThickness = Named(section, "\"tieEndpointThickness\":"u8),
+            TieMidpointThickness = Named(section, "\"tieMidpointThickness\":"u8),
+            ThinBarlineThickness = Named(section, "\"thinBarlineThickness\":"u8),
+            ThickBarlineThickness = Named(section, "\"thickBarlineThickness\":"u8),
+            BarlineSeparation = Named(section, "\"barlineSeparation\":"u8),
+            RepeatBarlineDotSeparation = Named(section, "\"repeatBarlineDotSeparation\":"u8),
+            BracketThickness = Named(section, "\"bracketThickness\":"u8),
+            HairpinThickness = Named(section, "\"hairpinThickness\":"u8),
+            RepeatEndingLineThickness = Named(section, "\"repeatEndingLineThickness\":"u8),
+            TupletBracketThickness = Named(section, "\"tupletBracketThickness\":"u8),
+            TextEnclosureThickness = Named(section, "\"textEnclosureThickness\":"u8),
         };
     }
 
@@ -137,38 +120,49 @@ internal sealed class MusicFontMetadata
 
     private static int Hexadecimal(ReadOnlySpan<byte> digits) => int.Parse(digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
 
-    private static double ReadNumber(ReadOnlySpan<byte> json)
+    private static double Named(ReadOnlySpan<byte> section, ReadOnlySpan<byte> key)
     {
-        var end = json.IndexOfAny(",\n}"u8);
-        return double.Parse(json[..end], NumberStyles.Float, CultureInfo.InvariantCulture);
+        var rest = section[(section.IndexOf(key) + key.Length)..];
+        return NextNumber(ref rest);
     }
 
+    /// <summary>The number that comes next, whatever stands before it; the text is moved behind it.</summary>
+    private static double NextNumber(ref ReadOnlySpan<byte> json)
+    {
+        while (json[0] is not ((byte)'-' or (>= (byte)'0' and <= (byte)'9')))
+        {
+            json = json[1..];
+        }
+        if (!Utf8Parser.TryParse(json, out double value, out var length))
+        {
+            throw new InvalidDataException("The metadata of the music font holds a broken number.");
+        }
+        json = json[length..];
+        return value;
+    }
+
+    /// <summary>Reads the corner at the north-east, then the one at the south-west.</summary>
     private static Box ReadBox(ReadOnlySpan<byte> json)
     {
-        var corners = ReadPoints(json);
-        var (northEast, southWest) = (corners["bBoxNE"], corners["bBoxSW"]);
-        return new Box(southWest.X, northEast.Y, northEast.X, southWest.Y);
+        var (right, top) = (NextNumber(ref json), NextNumber(ref json));
+        var (left, bottom) = (NextNumber(ref json), NextNumber(ref json));
+        return new Box(left, 0 - top, right, 0 - bottom);
     }
 
-    private Dictionary<string, Point> ReadAnchors(string name) => TryFind(_anchors, name, out var json) ? ReadPoints(json) : [];
-
     /// <summary>Reads an object whose members are pairs of numbers.</summary>
-    private static Dictionary<string, Point> ReadPoints(ReadOnlySpan<byte> json)
+    private Dictionary<string, Point> ReadAnchors(string name)
     {
-        var points = new Dictionary<string, Point>(StringComparer.Ordinal);
-        var reader = new Utf8JsonReader(json, isFinalBlock: false, default);
-        reader.Read();
-        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+        var anchors = new Dictionary<string, Point>(StringComparer.Ordinal);
+        if (TryFind(_anchors, name, out var json))
         {
-            var name = reader.GetString()!;
-            reader.Read();
-            reader.Read();
-            var x = reader.GetDouble();
-            reader.Read();
-            var y = reader.GetDouble();
-            reader.Read();
-            points.Add(name, new Point(x, 0 - y));
+            json = json[..json.IndexOf((byte)'}')];
+            for (var quote = json.IndexOf((byte)'"'); quote >= 0; quote = json.IndexOf((byte)'"'))
+            {
+                json = json[(quote + 1)..];
+                var key = Encoding.ASCII.GetString(json[..json.IndexOf((byte)'"')]);
+                anchors.Add(key, new Point(NextNumber(ref json), 0 - NextNumber(ref json)));
+            }
         }
-        return points;
+        return anchors;
     }
 }

@@ -3,34 +3,46 @@ using System.Collections.Concurrent;
 namespace SheetPress.Engraving;
 
 /// <summary>
-/// Remembers what shaping gave: a sheet repeats the same words and numbers over and over. It is emptied when it is full,
-/// so its memory is bounded however many lessons one process makes; what is in it never changes a result.
+/// Remembers what shaping gave: a sheet repeats the same words and numbers over and over. The part of a font is emptied
+/// when it is full, so its memory is bounded however many lessons one process makes; what is in it never changes a result.
 /// </summary>
+/// <remarks>One dictionary with plain strings for each font: with a pair as key, its code would have to be compiled at start.</remarks>
 internal sealed class ShapeCache<TValue>
+    where TValue : class
 {
-    private const int Capacity = 16_384;
+    /// <summary>Entries that one font may have.</summary>
+    internal const int Capacity = 4_096;
     private const int LongestText = 64;
 
-    private readonly ConcurrentDictionary<(string Text, TextFont Font), TValue> _entries = new();
-    private int _count;
+    private readonly Part[] _parts = [new(), new(), new(), new(), new(), new(), new(), new()];
 
     internal TValue Get(string text, TextFont font, Func<string, TextFont, TValue> shape)
     {
+        var part = _parts[(int)font];
         if (text.Length > LongestText)
         {
             return shape(text, font);
         }
-        if (_entries.TryGetValue((text, font), out var known))
+        if (part.Entries.TryGetValue(text, out var known))
         {
             return known;
         }
         var value = shape(text, font);
-        if (Interlocked.Increment(ref _count) > Capacity)
+        if (Interlocked.Increment(ref part.Added) > Capacity)
         {
-            _entries.Clear();
-            Interlocked.Exchange(ref _count, 0);
+            part.Entries.Clear();
+            Interlocked.Exchange(ref part.Added, 1);
         }
-        _entries.TryAdd((text, font), value);
+        part.Entries.TryAdd(text, value);
         return value;
+    }
+
+    /// <summary>Entries of a font at this moment.</summary>
+    internal int Count(TextFont font) => _parts[(int)font].Entries.Count;
+
+    private sealed class Part
+    {
+        internal readonly ConcurrentDictionary<string, TValue> Entries = new(StringComparer.Ordinal);
+        internal int Added;
     }
 }

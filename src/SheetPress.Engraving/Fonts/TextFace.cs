@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 using HarfBuzzBuffer = HarfBuzzSharp.Buffer;
 using HarfBuzzFont = HarfBuzzSharp.Font;
@@ -12,8 +13,7 @@ namespace SheetPress.Engraving;
 [SuppressMessage("Design", "CA1001", Justification = "A face lives as long as the process.")]
 internal sealed class TextFace
 {
-    private static readonly Lazy<TextFace>[] Shipped =
-        [.. Enum.GetValues<TextFont>().Select(font => new Lazy<TextFace>(() => FromFile(FontFile.Of(font))))];
+    private static readonly TextFace?[] Shipped = new TextFace?[8];
 
     // Standard ligatures are off so that every glyph stands for characters of its own in the PDF and a search finds them;
     // kerning, mark placement and the joining that some scripts need stay on.
@@ -41,7 +41,11 @@ internal sealed class TextFace
     internal TextMetrics Metrics { get; }
 
     /// <summary>The face of a shipped font, opened on first use.</summary>
-    internal static TextFace Of(TextFont font) => Shipped[(int)font].Value;
+    internal static TextFace Of(TextFont font)
+    {
+        ref var face = ref Shipped[(int)font];
+        return Volatile.Read(ref face) ?? Interlocked.CompareExchange(ref face, FromFile(FontFile.Of(font)), null) ?? face;
+    }
 
     /// <summary>Opens a font file of the system; index chooses a face of a collection.</summary>
     internal static TextFace FromPath(string path, int index) => new(Blob.FromFile(path), index);
@@ -79,7 +83,7 @@ internal sealed class TextFace
             x += positions[i].XAdvance;
             y += positions[i].YAdvance;
         }
-        return new ShapedText([.. glyphs], x / _unitsPerEm, ink);
+        return new ShapedText(ImmutableCollectionsMarshal.AsImmutableArray(glyphs), x / _unitsPerEm, ink);
     }
 
     private TextMetrics ReadMetrics()

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using SheetPress.Engraving;
 using SkiaSharp;
@@ -13,6 +14,7 @@ internal sealed class CanvasPainter : IDisposable
     private readonly SKCanvas _canvas;
     private readonly double _scale;
     private readonly Func<TextRun, SKTypeface> _typefaceOf;
+    private readonly Dictionary<string, SKPath> _outlines = new(StringComparer.Ordinal);
     private readonly SKPaint _fill = new() { IsAntialias = true };
     private readonly SKPaint _stroke = new() { IsAntialias = true, IsStroke = true, StrokeJoin = SKStrokeJoin.Miter };
 
@@ -91,12 +93,16 @@ internal sealed class CanvasPainter : IDisposable
     private void DrawGlyph(GlyphMark mark)
     {
         var outlines = GlyphOutlines.Music;
+        if (!_outlines.TryGetValue(mark.Glyph.Name, out var outline))
+        {
+            _outlines.Add(mark.Glyph.Name, outline = outlines.Outline(outlines.Glyph(mark.Glyph.CodePoint)));
+        }
         var at = At(mark.Position);
         var scale = (float)(mark.StaffSpace * _scale / outlines.UnitsPerStaffSpace);
         _canvas.Save();
         _canvas.Translate(at.X, at.Y);
         _canvas.Scale(scale);
-        _canvas.DrawPath(outlines.Outline(outlines.Glyph(mark.Glyph.CodePoint)), _fill);
+        _canvas.DrawPath(outline, _fill);
         _canvas.Restore();
     }
 
@@ -144,8 +150,25 @@ internal sealed class CanvasPainter : IDisposable
         var metrics = TextMetrics.Of(mark.Run.Font);
         var at = At(mark.Position);
         var area = new SKRect(at.X, at.Y - Length(metrics.Ascender * mark.Size), at.X + Length(mark.Run.Advance * mark.Size), at.Y + Length(metrics.Descender * mark.Size));
-        var address = Uri.TryCreate(link, UriKind.Absolute, out var uri) ? uri.AbsoluteUri : link;
-        _canvas.DrawUrlAnnotation(area, address)?.Dispose();
+        _canvas.DrawUrlAnnotation(area, AsciiAddress(link))?.Dispose();
+    }
+
+    /// <summary>An address with all but visible ASCII as percent signs and digits. Source: RFC 3987, 3.1 (mapping of IRIs to URIs).</summary>
+    private static string AsciiAddress(string link)
+    {
+        var address = new StringBuilder(link.Length);
+        foreach (var b in Encoding.UTF8.GetBytes(link))
+        {
+            if (b is > 0x20 and < 0x7F)
+            {
+                address.Append((char)b);
+            }
+            else
+            {
+                address.Append(CultureInfo.InvariantCulture, $"%{b:X2}");
+            }
+        }
+        return address.ToString();
     }
 
     private void DrawLine(LineMark mark)
@@ -170,8 +193,12 @@ internal sealed class CanvasPainter : IDisposable
     /// <summary>Dashes and gaps by turns; an odd number of lengths is gone through twice, as in PDF and SVG.</summary>
     private float[] DashLengths(LineMark mark)
     {
-        var lengths = mark.Dashes.Select(Length);
-        return [.. mark.Dashes.Length % 2 == 0 ? lengths : lengths.Concat(lengths)];
+        var lengths = new float[mark.Dashes.Length % 2 == 0 ? mark.Dashes.Length : 2 * mark.Dashes.Length];
+        for (var i = 0; i < lengths.Length; i++)
+        {
+            lengths[i] = Length(mark.Dashes[i % mark.Dashes.Length]);
+        }
+        return lengths;
     }
 
     private void DrawPolygon(PolygonMark mark)

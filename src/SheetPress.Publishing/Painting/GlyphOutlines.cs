@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using SkiaSharp;
 
 namespace SheetPress.Publishing;
@@ -12,13 +11,13 @@ internal sealed class GlyphOutlines
     private static readonly Lazy<GlyphOutlines> MusicOutlines = new(() => new GlyphOutlines(Typefaces.Music));
 
     private readonly SKTypeface _typeface;
-    private readonly ConcurrentDictionary<ushort, SKPath> _outlines = new();
-    private readonly ConcurrentDictionary<int, ushort> _glyphs = new();
+    private readonly SKPath?[] _outlines;
 
     internal GlyphOutlines(SKTypeface typeface)
     {
         _typeface = typeface;
         UnitsPerEm = typeface.UnitsPerEm;
+        _outlines = new SKPath?[typeface.GlyphCount];
     }
 
     /// <summary>Those of the music font.</summary>
@@ -31,22 +30,22 @@ internal sealed class GlyphOutlines
     internal double UnitsPerStaffSpace => UnitsPerEm / 4.0;
 
     /// <summary>The glyph of a character.</summary>
-    internal ushort Glyph(int character) => _glyphs.GetOrAdd(character, static (c, self) => self.Find(c), this);
+    internal ushort Glyph(int character)
+    {
+        using var font = new SKFont(_typeface);
+        return font.GetGlyph(character);
+    }
 
     /// <summary>The outline of a glyph; empty for a space.</summary>
-    internal SKPath Outline(ushort glyph) => _outlines.GetOrAdd(glyph, static (id, self) => self.Read(id), this);
-
-    private SKFont NewFont() => new(_typeface, UnitsPerEm) { Hinting = SKFontHinting.None, LinearMetrics = true };
-
-    private ushort Find(int character)
+    internal SKPath Outline(ushort glyph)
     {
-        using var font = NewFont();
-        return font.GetGlyph(character);
+        ref var outline = ref _outlines[glyph];
+        return Volatile.Read(ref outline) ?? Interlocked.CompareExchange(ref outline, Read(glyph), null) ?? outline;
     }
 
     private SKPath Read(ushort glyph)
     {
-        using var font = NewFont();
+        using var font = new SKFont(_typeface, UnitsPerEm) { Hinting = SKFontHinting.None, LinearMetrics = true };
         using var scaled = font.GetGlyphPath(glyph);
         using var builder = new SKPathBuilder();
         if (scaled is not null)

@@ -7,20 +7,21 @@ namespace SheetPress.Publishing;
 /// Reads just enough of a PDF that Skia wrote to add to it: its table of objects and the text of single dictionaries.
 /// Source: ISO 32000-1, 7.5 (file structure); one table of plain entries, as Skia writes it.
 /// </summary>
-internal readonly ref struct PdfFile
+internal sealed class PdfFile
 {
     private const int EntryLength = 20;
-    private readonly ReadOnlySpan<byte> _bytes;
+    private readonly byte[] _bytes;
     private readonly int _entries;
 
-    internal PdfFile(ReadOnlySpan<byte> bytes)
+    internal PdfFile(byte[] bytes)
     {
         _bytes = bytes;
-        TableOffset = NumberAfter(bytes[bytes.LastIndexOf("startxref"u8)..], "startxref\n"u8);
-        var table = bytes[TableOffset..];
+        var all = bytes.AsSpan();
+        TableOffset = NumberAfter(all[all.LastIndexOf("startxref"u8)..], "startxref\n"u8);
+        var table = all[TableOffset..];
         ObjectCount = NumberAfter(table, "xref\n0 "u8);
         _entries = TableOffset + "xref\n".Length + table["xref\n".Length..].IndexOf((byte)'\n') + 1;
-        var trailer = Encoding.Latin1.GetString(bytes[(_entries + (ObjectCount * EntryLength))..]);
+        var trailer = Encoding.Latin1.GetString(all[(_entries + (ObjectCount * EntryLength))..]);
         Root = Reference(trailer, "/Root");
         Info = Reference(trailer, "/Info");
     }
@@ -37,8 +38,8 @@ internal readonly ref struct PdfFile
     /// <summary>The text of an object that is a dictionary, with its angle brackets.</summary>
     internal string Dictionary(int number)
     {
-        var offset = NumberAfter(_bytes[(_entries + (number * EntryLength))..], default);
-        var text = _bytes[offset..];
+        var offset = NumberAfter(_bytes.AsSpan(_entries + (number * EntryLength)), default);
+        var text = _bytes.AsSpan(offset);
         var (start, end) = (text.IndexOf("<<"u8), text.IndexOf("endobj"u8));
         return Encoding.Latin1.GetString(text[start..end]).TrimEnd();
     }
@@ -60,11 +61,12 @@ internal readonly ref struct PdfFile
             pages.Add(node);
             return;
         }
-        var list = dictionary.AsSpan(dictionary.IndexOf('[', kids) + 1);
-        list = list[..list.IndexOf(']')];
-        foreach (var part in list.ToString().Split('R', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        var rest = dictionary.AsSpan(dictionary.IndexOf('[', kids) + 1);
+        rest = rest[..rest.IndexOf(']')];
+        for (var end = rest.IndexOf('R'); end >= 0; end = rest.IndexOf('R'))
         {
-            AddPages(Number(part), pages);
+            AddPages(Number(rest.TrimStart()), pages);
+            rest = rest[(end + 1)..];
         }
     }
 

@@ -6,56 +6,80 @@ namespace SheetPress.Publishing;
 /// <summary>The fonts of one PDF, each cut down to the glyphs that its pages use; Skia embeds a font as it gets it.</summary>
 internal sealed class PdfFonts : IDisposable
 {
-    private readonly Dictionary<(TextFont Font, string? Fallback), SKTypeface> _typefaces = [];
+    private readonly List<UsedFont> _fonts = [];
 
     internal PdfFonts(SheetDocument document)
     {
-        var used = new SortedDictionary<(TextFont Font, string? Fallback), SortedSet<ushort>>();
         foreach (var page in document.Pages)
         {
             foreach (var mark in page.Drawing.Marks)
             {
                 if (mark is TextMark text)
                 {
-                    Collect(text.Run, used);
+                    Collect(text.Run);
                 }
             }
         }
-        foreach (var (key, glyphs) in used)
+        foreach (var font in _fonts)
         {
-            _typefaces.Add(key, Open(key, glyphs));
+            font.Open();
         }
     }
 
     public void Dispose()
     {
-        foreach (var typeface in _typefaces.Values)
+        foreach (var font in _fonts)
         {
-            typeface.Dispose();
+            font.Dispose();
         }
     }
 
-    internal SKTypeface Of(TextRun run) => _typefaces[Key(run)];
+    /// <summary>The font of a run of the document.</summary>
+    internal SKTypeface Of(TextRun run) => Find(run)!.Typeface;
 
-    private static (TextFont Font, string? Fallback) Key(TextRun run) => run.FallbackFamily is { } path ? (default, path) : (run.Font, null);
-
-    private static void Collect(TextRun run, SortedDictionary<(TextFont, string?), SortedSet<ushort>> used)
+    private void Collect(TextRun run)
     {
-        var key = Key(run);
-        if (!used.TryGetValue(key, out var glyphs))
+        var font = Find(run);
+        if (font is null)
         {
-            used.Add(key, glyphs = []);
+            _fonts.Add(font = new UsedFont(run.Font, run.FallbackFamily));
         }
         foreach (var glyph in run.Glyphs)
         {
-            glyphs.Add(glyph.GlyphId);
+            font.Glyphs[glyph.GlyphId] = true;
         }
     }
 
-    private static SKTypeface Open((TextFont Font, string? Fallback) key, SortedSet<ushort> glyphs)
+    private UsedFont? Find(TextRun run)
     {
-        var whole = key.Fallback is { } path ? File.ReadAllBytes(path) : FontFile.Of(key.Font).Bytes;
-        using var data = SKData.CreateCopy(FontSubset.Of(whole, glyphs));
-        return SKTypeface.FromData(data) ?? throw new InvalidDataException("Skia cannot read a font that was cut down.");
+        foreach (var font in _fonts)
+        {
+            if (font.Is(run))
+            {
+                return font;
+            }
+        }
+        return null;
+    }
+
+    private sealed class UsedFont(TextFont shipped, string? fallback) : IDisposable
+    {
+        private SKTypeface? _typeface;
+
+        /// <summary>True for each glyph that is used.</summary>
+        internal bool[] Glyphs { get; } = new bool[ushort.MaxValue + 1];
+
+        internal SKTypeface Typeface => _typeface ?? throw new InvalidOperationException("The font is not open.");
+
+        public void Dispose() => _typeface?.Dispose();
+
+        internal bool Is(TextRun run) => fallback is null ? run.FallbackFamily is null && run.Font == shipped : run.FallbackFamily == fallback;
+
+        internal void Open()
+        {
+            var whole = fallback is { } path ? File.ReadAllBytes(path) : FontFile.Of(shipped).Bytes;
+            using var data = SKData.CreateCopy(FontSubset.Of(whole, Glyphs));
+            _typeface = SKTypeface.FromData(data) ?? throw new InvalidDataException("Skia cannot read a font that was cut down.");
+        }
     }
 }

@@ -14,10 +14,10 @@ internal static class PdfNavigation
     private const double PointsPerMillimetre = 72 / 25.4;
 
     /// <summary>The bytes to write behind the file.</summary>
-    internal static byte[] Update(ReadOnlySpan<byte> pdf, SheetDocument document, int firstPageNumber)
+    internal static byte[] Update(byte[] pdf, SheetDocument document, int firstPageNumber)
     {
         var file = new PdfFile(pdf);
-        var update = new PdfUpdate(pdf.Length, file.ObjectCount);
+        var update = new PdfUpdate(file, pdf.Length);
         var outline = document.Bookmarks.IsDefaultOrEmpty ? 0 : AddOutline(update, file.Pages(), document);
 
         var catalog = new StringBuilder(file.Dictionary(file.Root));
@@ -29,8 +29,8 @@ internal static class PdfNavigation
             catalog.Append(CultureInfo.InvariantCulture, $"\n/Outlines {outline} 0 R");
         }
         catalog.Append(">>");
-        update.Replace(file.Root, catalog.ToString());
-        return update.Finish(file);
+        update.ReplaceCatalog(catalog.ToString());
+        return update.Finish();
     }
 
     private static int AddOutline(PdfUpdate update, List<int> pages, SheetDocument document)
@@ -68,7 +68,7 @@ internal static class PdfNavigation
                 text.Append(CultureInfo.InvariantCulture, $" /First {node.Children[0].Number} 0 R /Last {node.Children[^1].Number} 0 R /Count {node.Descendants}");
             }
             text.Append(">>");
-            update.Replace(node.Number, text.ToString());
+            update.Add(node.Number, text.ToString());
             for (var i = 0; i < node.Children.Count; i++)
             {
                 var previous = i > 0 ? string.Create(CultureInfo.InvariantCulture, $" /Prev {node.Children[i - 1].Number} 0 R") : "";

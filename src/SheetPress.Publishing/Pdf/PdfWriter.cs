@@ -23,12 +23,12 @@ public static class PdfWriter
             throw new ArgumentException("A document without pages cannot be a PDF.", nameof(document));
         }
         options ??= new PdfOptions();
-        using var pages = DrawPages(document, options);
-        stream.Write(pages.AsSpan());
-        stream.Write(PdfNavigation.Update(pages.AsSpan(), document, options.FirstPageNumber));
+        var pages = DrawPages(document, options);
+        stream.Write(pages);
+        stream.Write(PdfNavigation.Update(pages, document, options.FirstPageNumber));
     }
 
-    private static SKData DrawPages(SheetDocument document, PdfOptions options)
+    private static byte[] DrawPages(SheetDocument document, PdfOptions options)
     {
         var metadata = SKDocumentPdfMetadata.Default with
         {
@@ -52,6 +52,7 @@ public static class PdfWriter
             }
             pdf.Close();
         }
-        return memory.DetachAsData();
+        using var data = memory.DetachAsData();
+        return data.ToArray();
     }
 }

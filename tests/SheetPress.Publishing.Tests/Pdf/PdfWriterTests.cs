@@ -180,6 +180,15 @@ public class PdfWriterTests
     }
 
     [Fact]
+    public void The_address_of_a_link_is_ASCII()
+    {
+        var mark = SamplePages.Text("Übung", TextFont.Sans, 20, 40, 4) with { Link = "https://example.org/Übung 1" };
+        using var pdf = PdfDocument.Open(Write(OnePage(mark)));
+        var action = pdf.GetPage(1).GetAnnotations().Single().Action;
+        ((UglyToad.PdfPig.Actions.UriAction)action!).Uri.ShouldBe("https://example.org/%C3%9Cbung%201");
+    }
+
+    [Fact]
     public void The_page_is_as_large_as_asked_for()
     {
         var letter = new SheetDocument { Title = "Letter", Pages = [new Page(215.9, 279.4, Drawing.Nothing)] };
