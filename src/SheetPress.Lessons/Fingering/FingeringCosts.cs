@@ -12,8 +12,8 @@ internal sealed class FingeringCosts
 {
     private const double ShiftStart = 1.2;
     private const double ShiftPerMillimetre = 0.025;
-    private const double StringCrossing = 0.35;
-    private const double StringSkip = 0.3;
+    private const double StringCrossing = 0.2;
+    private const double StringSkip = 0.1;
     private const double FingerRoll = 0.15;
     private const double SlideRelief = 0.15;
     private const double RestRelief = 0.6;
