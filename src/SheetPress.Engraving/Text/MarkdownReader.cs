@@ -16,6 +16,10 @@ public static class MarkdownReader
 
     /// <summary>Reads a Markdown source.</summary>
     public static ImmutableArray<TextBlock> Read(string source) =>
+        PlainParagraphs.Read(source) ?? ReadMarkup(source);
+
+    /// <summary>Reads a source with the full parser.</summary>
+    internal static ImmutableArray<TextBlock> ReadMarkup(string source) =>
         string.IsNullOrWhiteSpace(source) ? [] : Blocks(Markdown.Parse(source, Pipeline.Value));
 
     /// <summary>Reads a Markdown source that is meant as one line or paragraph; blocks beyond paragraphs lose their form.</summary>
