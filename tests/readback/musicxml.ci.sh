@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # musicxml.ci.sh OUT: reads MusicXML with two libraries of others and compares every note with the score it was made from.
-# The test project writes the files and, beside each, its score; the .musicxml files of the demo lessons in OUT have to be among them.
+# The test project writes the files of its samples and of the demo lessons and, beside each, its score; the demo lessons in OUT have to be
+# the same to the byte.
 set -euo pipefail
 here="$(cd "$(dirname "$0")" && pwd)"
 root="$here/../.."
@@ -10,6 +11,11 @@ trap 'rm -rf "$work"' EXIT
 
 READBACK_DIR="$work" dotnet run --no-build -c "${CONFIGURATION:-Release}" --project "$root/tests/SheetPress.Publishing.Tests" -- -class SheetPress.Publishing.Tests.MusicXml.ReadBackFilesTests >"$work/test.log" || { cat "$work/test.log"; exit 1; }
 find "$work" -name '*.musicxml' -print0 | sort -z | xargs -0 node "$here/musicxml-readback.mjs"
+
+# Every MusicXML file of the demo lessons is one of those just read.
+while IFS= read -r file; do
+  cmp "$file" "$work/lessons/${file#"$out"/}"
+done < <(find "$out" -name '*.musicxml' | sort)
 
 # The readers have to find a change: one fret, one octave, one length.
 sample="$work/technique"

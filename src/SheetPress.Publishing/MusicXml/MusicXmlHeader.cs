@@ -1,3 +1,5 @@
+using SheetPress.Lessons;
+
 namespace SheetPress.Publishing;
 
 /// <summary>What a MusicXML file says about itself beside the music. Nothing is filled in from a clock or a machine.</summary>
@@ -17,4 +19,7 @@ public sealed record MusicXmlHeader
 
     /// <summary>The day to state as day of encoding; null leaves it out, so that equal lessons give equal files.</summary>
     public DateOnly? Date { get; init; }
+
+    /// <summary>The header of a lesson.</summary>
+    public static MusicXmlHeader Of(Lesson lesson) => new() { Title = lesson.Title, Subtitle = lesson.Subtitle, Author = lesson.Author };
 }

@@ -43,7 +43,7 @@ public class MeasureTests
         var measure = Written.Measures(Written.Lesson(SampleScores.Named("swing"), SampleScores.Named("swing")))[1];
         measure.Elements("attributes").Elements().Select(e => e.Name.LocalName).Distinct().ShouldBe(["key", "time", "clef"]);
         ((string)measure.Element("print")!.Attribute("new-system")!).ShouldBe("yes");
-        measure.Descendants("words").First().Value.ShouldBe("Study: swing");
+        measure.Descendants("words").First().Value.ShouldBe("2. Study: swing");
         ((string)measure.Descendants("per-minute").Single()).ShouldBe("132.5");
     }
 
