@@ -9,7 +9,7 @@ namespace SheetPress.Lessons;
 /// <param name="rekeying">The way from the written key.</param>
 /// <param name="instrument">The instrument the lesson is written for.</param>
 /// <param name="bag">Where problems go.</param>
-internal sealed class DiagramReader(Key key, Rekeying rekeying, Instrument instrument, DiagnosticBag bag)
+internal sealed class DiagramReader(Key key, KeyTransposition rekeying, Instrument instrument, DiagnosticBag bag)
 {
     private const int MaximumDiagrams = 60;
     private static readonly string[] Names = ["chord", "scale", "shape", "frets", "view", "labels", "caption"];
@@ -97,7 +97,7 @@ internal sealed class DiagramReader(Key key, Rekeying rekeying, Instrument instr
 
     private Scale? ReadScale(LocatedText text)
     {
-        if (text.Value.Equals("key", StringComparison.OrdinalIgnoreCase)) return Scale.Parse($"{key.Tonic} {key.Mode.ToString().ToLowerInvariant()}");
+        if (text.Value.Equals("key", StringComparison.OrdinalIgnoreCase)) return key.Scale;
         var space = text.Value.IndexOf(' ', StringComparison.Ordinal);
         if (space < 0 || !NoteName.TryParse(text.Value[..space], out var root))
         {
@@ -126,7 +126,7 @@ internal sealed class DiagramReader(Key key, Rekeying rekeying, Instrument instr
     // A shape keeps its form in another key: it moves along the neck, the other way round where it would leave it.
     private ImmutableArray<FretPosition> Moved(ImmutableArray<FretPosition> positions)
     {
-        if (rekeying.IsNone || positions.IsEmpty) return positions;
+        if (rekeying.IsNone() || positions.IsEmpty) return positions;
         var lowest = positions.Min(p => p.Fret);
         var highest = positions.Max(p => p.Fret);
         var by = rekeying.Interval.HalfSteps;

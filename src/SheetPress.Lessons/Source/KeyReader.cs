@@ -22,7 +22,7 @@ internal static class KeyReader
         if (Enum.TryParse<Mode>(word, true, out var mode) || word is "" or "m" or "min" or "M" or "maj")
         {
             if (word is "m" or "min") mode = Mode.Minor;
-            var easier = Rekeying.KeyOf(tonic, mode);
+            var easier = Key.Nearest(tonic, mode);
             bag.Add(text.Span, FieldProblems.KeyTooFar(value, easier.ToString()));
             return null;
         }

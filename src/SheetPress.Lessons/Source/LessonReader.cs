@@ -50,8 +50,8 @@ public static class LessonReader
             fields.Require("progression", FieldProblems.MissingEntry("progression", "progression: Cm7 | Fm7 | G7 | Cm7"), top);
 
             var written = fields.Text("key") is { } keyText ? KeyReader.Read(keyText, bag) ?? AnyKey : AnyKey;
-            var key = overrides.Key is { } wanted ? Rekeying.KeyOf(wanted.Tonic, written.Mode) : written;
-            var rekeying = Rekeying.Between(written.Tonic, key.Tonic);
+            var key = overrides.Key is { } wanted ? Key.Nearest(wanted.Tonic, written.Mode) : written;
+            var rekeying = new KeyTransposition(written, key);
             var meter = fields.Text("meter") is { } meterText ? MeterReader.Read(meterText, bag) ?? AnyMeter : AnyMeter;
             var tempo = fields.Text("tempo") is { } tempoText ? TempoReader.Read(tempoText, meter, bag) : null;
             var own = fields.Node("instrument") is { } node ? new InstrumentReader(bag).Read(node) : null;

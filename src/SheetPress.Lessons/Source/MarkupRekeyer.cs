@@ -10,9 +10,9 @@ namespace SheetPress.Lessons;
 internal static class MarkupRekeyer
 {
     /// <summary>The text in the key to be played.</summary>
-    public static string Move(string text, Rekeying rekeying)
+    public static string Move(string text, KeyTransposition rekeying)
     {
-        if (rekeying.IsNone || !text.Contains('[', StringComparison.Ordinal)) return text;
+        if (rekeying.IsNone() || !text.Contains('[', StringComparison.Ordinal)) return text;
         var moved = new StringBuilder(text.Length);
         var at = 0;
         while (at < text.Length)
@@ -30,7 +30,7 @@ internal static class MarkupRekeyer
         return moved.ToString();
     }
 
-    private static string? MoveGroup(string group, Rekeying rekeying)
+    private static string? MoveGroup(string group, KeyTransposition rekeying)
     {
         var words = group.Split(' ');
         for (var i = 0; i < words.Length; i++)

@@ -8,7 +8,16 @@ internal static class DiagnosticCases
     [
         DiagnosticCodes.NotFound, DiagnosticCodes.NoLessons, DiagnosticCodes.Unreadable, DiagnosticCodes.SameId, DiagnosticCodes.Utf16, DiagnosticCodes.NotUtf8,
         DiagnosticCodes.FileTooLarge, DiagnosticCodes.LineTooLong, DiagnosticCodes.ControlCharacter,
-        DiagnosticCodes.TooManyExercises, DiagnosticCodes.TooManyDiagrams, DiagnosticCodes.TooManySteps, DiagnosticCodes.MissingOption,
+        DiagnosticCodes.TooManyExercises, DiagnosticCodes.TooManyDiagrams, DiagnosticCodes.TooManySteps,
+    ];
+
+    /// <summary>Codes that styles report when they make their line: the tests of the styles have cases for them.</summary>
+    public static readonly string[] MadeByStyles =
+    [
+        DiagnosticCodes.UnknownNote, DiagnosticCodes.EmptyLine, DiagnosticCodes.NothingToRepeat, DiagnosticCodes.RepeatAmongNotes, DiagnosticCodes.BarLength,
+        DiagnosticCodes.BarStrokes, DiagnosticCodes.NoRhythm, DiagnosticCodes.RhythmTwice, DiagnosticCodes.MissingValue, DiagnosticCodes.TooManyBars,
+        DiagnosticCodes.UnevenRepeat, DiagnosticCodes.NoChord, DiagnosticCodes.NoNextChord, DiagnosticCodes.OffTheNeck, DiagnosticCodes.PinMisses,
+        DiagnosticCodes.WrongInstrument,
     ];
 
     /// <summary>All cases.</summary>
@@ -195,5 +204,7 @@ internal static class DiagnosticCases
         (DiagnosticCodes.StepOfNothing, MarkedLesson.With("practice:\n  - «times»: 4")),
         (DiagnosticCodes.NoSuchExercise, MarkedLesson.With("practice:\n  - exercise: «2»")),
         (DiagnosticCodes.BadMinutes, MarkedLesson.With("practice:\n  - do: it\n    minutes: «-1»")),
+        (DiagnosticCodes.MissingOption, MarkedLesson.With("exercises:\n  - «style»: own-line")),
+        (DiagnosticCodes.MissingOption, MarkedLesson.With("exercises:\n  - «own-line»")),
     ];
 }

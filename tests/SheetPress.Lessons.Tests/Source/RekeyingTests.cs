@@ -85,9 +85,9 @@ public class RekeyingTests
         {
             var chord = new Chord(NoteName.FromFifths(fifths), ChordQualities.All[quality]);
             var to = NoteName.Parse(MajorTonics[tonic]);
-            var there = Rekeying.Between(NoteName.Parse("C"), to);
+            var there = new KeyTransposition(Key.Parse("C"), new Key(to, Mode.Major));
             var moved = there.Move(chord);
-            var back = Rekeying.Between(to, NoteName.Parse("C")).Move(moved);
+            var back = there.Inverse.Move(moved);
             ((moved.Root.PitchClass - chord.Root.PitchClass + 12) % 12).ShouldBe((to.PitchClass + 12) % 12);
             back.Root.PitchClass.ShouldBe(chord.Root.PitchClass);
             moved.Quality.ShouldBe(chord.Quality);

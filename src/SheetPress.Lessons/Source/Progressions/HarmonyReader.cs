@@ -5,7 +5,7 @@ namespace SheetPress.Lessons;
 /// <summary>Reads one chord symbol or roman numeral and moves it to the key to be played.</summary>
 /// <param name="rekeying">The way from the written key.</param>
 /// <param name="bag">Where problems go.</param>
-internal sealed class HarmonyReader(Rekeying rekeying, DiagnosticBag bag)
+internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag)
 {
     /// <summary>Whether a text is written like a roman numeral: accidentals, then I or V in either case.</summary>
     public static bool LooksRoman(string text)
@@ -35,8 +35,7 @@ internal sealed class HarmonyReader(Rekeying rekeying, DiagnosticBag bag)
         var result = RomanNumeralParser.Parse(text.Value);
         if (result.Numeral is { } numeral)
         {
-            var chord = numeral.ToChord(key);
-            return new Chord(chord.Root.Simplest, chord.Quality, chord.Bass?.Simplest);
+            return numeral.ToChord(key).Readable;
         }
         bag.Add(text.Span, ProgressionProblems.UnknownRoman(text.Value, result.Message ?? "it is no numeral", result.Suggestion));
         return null;

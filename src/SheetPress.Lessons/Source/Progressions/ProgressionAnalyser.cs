@@ -7,36 +7,38 @@ namespace SheetPress.Lessons;
 /// <summary>Says what every chord of a progression does in the key that rules where it stands.</summary>
 internal static class ProgressionAnalyser
 {
-    /// <summary>The progression with an analysis on every chord and a roman numeral on every chord symbol.</summary>
+    /// <summary>
+    /// The progression with an analysis on every chord and a roman numeral on every chord symbol. A chord is heard in the key of its own
+    /// measure, with all the chords that follow in view, in whatever key they are.
+    /// </summary>
     public static Progression Analyse(Progression progression)
     {
-        var chords = progression.Chords.ToBuilder();
-        for (var first = 0; first < chords.Count;)
+        var spans = progression.Chords.ToBuilder();
+        var chords = spans.Select(c => c.Chord).ToArray();
+        foreach (var key in progression.Measures.Select(m => m.Key).Distinct())
         {
-            var key = KeyOf(progression, chords[first]);
-            var end = first + 1;
-            while (end < chords.Count && KeyOf(progression, chords[end]).Equals(key)) end++;
-            var analyses = HarmonicAnalysis.Analyze([.. chords.Skip(first).Take(end - first).Select(c => c.Chord)], key);
-            for (var i = first; i < end; i++) chords[i] = chords[i] with { Analysis = analyses[i - first] };
-            first = end;
+            var analyses = HarmonicAnalysis.Analyze(chords, key);
+            for (var i = 0; i < chords.Length; i++)
+            {
+                if (progression.Measures[spans[i].Measure].Key == key) spans[i] = spans[i] with { Analysis = analyses[i] };
+            }
         }
-        return new Progression(WithRomans(progression.Measures, chords), chords.ToImmutable());
+        return new Progression(WithRomans(progression.Measures, spans), spans.ToImmutable());
     }
 
-    private static Key KeyOf(Progression progression, ChordSpan chord) => progression.Measures[chord.Measure].Key;
-
-    private static ImmutableArray<FrameMeasure> WithRomans(ImmutableArray<FrameMeasure> measures, IReadOnlyList<ChordSpan> chords)
+    // The symbols of a measure are its chords that are not held, in order.
+    private static ImmutableArray<FrameMeasure> WithRomans(ImmutableArray<FrameMeasure> measures, IReadOnlyList<ChordSpan> spans)
     {
         var numbered = measures.ToBuilder();
-        var start = Fraction.Zero;
+        var next = 0;
         for (var m = 0; m < numbered.Count; m++)
         {
-            var at = start;
-            numbered[m] = numbered[m] with
+            var symbols = numbered[m].Harmonies.ToBuilder();
+            for (var i = 0; next < spans.Count && spans[next].Measure == m; next++)
             {
-                Harmonies = [.. numbered[m].Harmonies.Select(h => h with { Roman = chords.FirstOrDefault(c => c.Start == at + h.Offset && !c.IsHeld)?.Analysis?.Roman })],
-            };
-            start += numbered[m].Length;
+                if (!spans[next].IsHeld) symbols[i] = symbols[i++] with { Roman = spans[next].Analysis?.Roman };
+            }
+            numbered[m] = numbered[m] with { Harmonies = symbols.ToImmutable() };
         }
         return numbered.ToImmutable();
     }

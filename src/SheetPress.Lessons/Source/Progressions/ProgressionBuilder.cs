@@ -7,7 +7,7 @@ namespace SheetPress.Lessons;
 /// <summary>Makes the progression from its written bars: who sounds when, in which key and meter.</summary>
 /// <param name="rekeying">The way from the written key.</param>
 /// <param name="bag">Where problems go.</param>
-internal sealed class ProgressionBuilder(Rekeying rekeying, DiagnosticBag bag)
+internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBag bag)
 {
     private readonly HarmonyReader _harmony = new(rekeying, bag);
     private readonly ImmutableArray<ChordSpan>.Builder _chords = ImmutableArray.CreateBuilder<ChordSpan>();

@@ -23,7 +23,8 @@ public static class ProgressionReader
     /// <param name="key">The key.</param>
     /// <param name="meter">The meter at the start.</param>
     /// <param name="bag">Where problems go.</param>
-    public static Progression? Read(LocatedText text, Key key, Meter meter, DiagnosticBag bag) => Read(text, key, meter, Rekeying.None, bag);
+    public static Progression? Read(LocatedText text, Key key, Meter meter, DiagnosticBag bag) =>
+        Read(text, key, meter, new KeyTransposition(key, key), bag);
 
     /// <summary>The progression; null when it has no bar. Problems are reported and read over.</summary>
     /// <param name="text">The progression as written.</param>
@@ -31,7 +32,7 @@ public static class ProgressionReader
     /// <param name="meter">The meter at the start.</param>
     /// <param name="rekeying">The way from the written key.</param>
     /// <param name="bag">Where problems go.</param>
-    internal static Progression? Read(LocatedText text, Key key, Meter meter, Rekeying rekeying, DiagnosticBag bag)
+    internal static Progression? Read(LocatedText text, Key key, Meter meter, KeyTransposition rekeying, DiagnosticBag bag)
     {
         var tokens = new ProgressionScanner(bag.Source, bag).Scan(text);
         var bars = new ProgressionParser(bag).Parse(tokens);

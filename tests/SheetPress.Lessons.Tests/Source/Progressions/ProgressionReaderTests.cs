@@ -10,7 +10,7 @@ public class ProgressionReaderTests
         var source = new SourceText("test.yaml", written);
         var bag = new DiagnosticBag(source);
         var groups = MeterReader.Read(LocatedText.At(meter, 0), bag)!;
-        var progression = ProgressionReader.Read(LocatedText.At(written, 0), Key.Parse(key), groups, Rekeying.None, bag);
+        var progression = ProgressionReader.Read(LocatedText.At(written, 0), Key.Parse(key), groups, new KeyTransposition(Key.Parse(key), Key.Parse(key)), bag);
         bag.Items.Select(DiagnosticPrinter.Print).ShouldBeEmpty();
         CheckWhole(progression.ShouldNotBeNull());
         return ProgressionText.Of(progression);
@@ -116,6 +116,15 @@ public class ProgressionReaderTests
     [InlineData("D dorian", "i7 IV7 | bVII", "<4/4> Dm7:2 G7:2 | C:4")]
     [InlineData("C minor", "i7 Fm7 | V7 Cm", "<4/4> Cm7:2 Fm7:2 | G7:2 Cm:2")]
     public void Reads_roman_numerals_among_symbols(string key, string written, string expected) => Read(written, key: key).ShouldBe(expected);
+
+    // Functions of the chords: common practice.
+    [Fact]
+    public void Analyses_each_chord_in_the_key_of_its_bar()
+    {
+        var lesson = MarkedLesson.Good(MarkedLesson.With("progression: |\n  Cm7 | G7 | N.C. | [key Eb major] Bb7 | hold | Ebmaj7"));
+        lesson.Progression.Chords.Select(c => c.Analysis?.Roman).ShouldBe(["i7", "V7", null, "V7", "V7", "Imaj7"]);
+        lesson.Progression.Measures.Select(m => string.Join(' ', m.Harmonies.Select(h => $"{h.Chord}={h.Roman}"))).ShouldBe(["Cm7=i7", "G7=V7", "=", "Bb7=V7", "", "Ebmaj7=Imaj7"]);
+    }
 
     [Fact]
     public void Takes_any_number_of_bars()
