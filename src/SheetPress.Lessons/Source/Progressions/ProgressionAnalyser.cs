@@ -27,7 +27,7 @@ internal static class ProgressionAnalyser
     }
 
     // The symbols of a measure are its chords that are not held, in order.
-    private static ImmutableArray<FrameMeasure> WithRomans(ImmutableArray<FrameMeasure> measures, IReadOnlyList<ChordSpan> spans)
+    private static ImmutableArray<FrameMeasure> WithRomans(ImmutableArray<FrameMeasure> measures, ImmutableArray<ChordSpan>.Builder spans)
     {
         var numbered = measures.ToBuilder();
         var next = 0;
@@ -36,7 +36,9 @@ internal static class ProgressionAnalyser
             var symbols = numbered[m].Harmonies.ToBuilder();
             for (var i = 0; next < spans.Count && spans[next].Measure == m; next++)
             {
-                if (!spans[next].IsHeld) symbols[i] = symbols[i++] with { Roman = spans[next].Analysis?.Roman };
+                if (spans[next].IsHeld) continue;
+                symbols[i] = symbols[i] with { Roman = spans[next].Analysis?.Roman };
+                i++;
             }
             numbered[m] = numbered[m] with { Harmonies = symbols.ToImmutable() };
         }
