@@ -1,5 +1,0 @@
-namespace SheetPress.Cli.Tests;
-
-public class SmokeTests
-{
-}
