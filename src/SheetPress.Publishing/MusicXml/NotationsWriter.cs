@@ -45,10 +45,7 @@ internal sealed class NotationsWriter(XmlOutput xml, ExercisePlan plan, SpanNumb
     private void WritePhrase(EventPlace place, ScoreEvent e, StaffRole role)
     {
         if (e.SlurStop && numbers.Stop("slur", role.Number, PhraseOf(place)) is { } ended) xml.Empty("slur", ("type", "stop"), ("number", ended));
-        if (!e.SlurStart) return;
-        // A phrase may begin on the note where the last one ends.
-        numbers.Settle();
-        xml.Empty("slur", ("type", "start"), ("number", numbers.Start("slur", role.Number, PhraseOf(place))));
+        if (e.SlurStart) xml.Empty("slur", ("type", "start"), ("number", numbers.Start("slur", role.Number, PhraseOf(place))));
     }
 
     // One phrase can be open in each voice.

@@ -33,6 +33,8 @@ public class NotationTests
                         if ((string)span.Attribute("type")! == "start") open.Add(key).ShouldBeTrue($"{score.Id}: {element} {key} starts twice");
                         else open.Remove(key).ShouldBeTrue($"{score.Id}: {element} {key} stops without a start");
                     }
+                    // A number that ends on a note does not begin again on it, or the stop could be taken for the new one's.
+                    if (element is not ("wavy-line" or "tuplet")) note.Descendants(element).Select(s => (string)s.Attribute("number")!).ShouldBeUnique();
                 }
                 open.ShouldBeEmpty($"{score.Id}: {element} left open");
             }
