@@ -55,7 +55,7 @@ public static class LessonPublisher
 
     private static void WriteMusicXml(OutputFolder folder, Lesson lesson, ImmutableArray<Score> scores)
     {
-        var header = new MusicXmlHeader { Title = lesson.Title, Subtitle = lesson.Subtitle, Author = lesson.Author };
+        var header = MusicXmlHeader.Of(lesson);
         folder.Write($"{lesson.Id}.musicxml", stream => MusicXmlWriter.WriteLesson(scores, header, stream));
         for (var i = 0; i < scores.Length; i++)
         {
