@@ -16,6 +16,8 @@ internal static class PageBreaker
     // Slack beyond what the white can take stays at the foot, at the price of this stretch, a share of the page.
     private const double FootStretch = 0.3;
     private const double WidestSpread = 1;
+    // The last page opens a little too, so that it does not look tighter than the pages before it.
+    private const double WidestLastSpread = 0.4;
     private const double LastPageFill = 0.25;
 
     /// <summary>Finds the pages.</summary>
@@ -39,8 +41,8 @@ internal static class PageBreaker
             var slack = height - line.Natural;
             var isLast = line.End == items.Length;
             var spread = slack < 0 ? (line.Shrink > 0 ? Math.Max(-1, slack / line.Shrink) : 0)
-                : isLast || line.Stretch <= 0 ? 0
-                : Math.Min(WidestSpread, slack / line.Stretch);
+                : line.Stretch <= 0 ? 0
+                : Math.Min(isLast ? WidestLastSpread : WidestSpread, slack / line.Stretch);
             pages.Add(new FlowPage(line.Start, line.End, spread));
         }
         return pages.DrainToImmutable();

@@ -52,7 +52,7 @@ public sealed record PageStyle
     public double ExerciseGap { get; init; } = 6.5;
 
     /// <summary>The least white between the ink of two systems.</summary>
-    public double SystemGap { get; init; } = 4;
+    public double SystemGap { get; init; } = 4.5;
 
     /// <summary>Width of the text area.</summary>
     public double TextWidth => Paper.Width - (2 * SideMargin);

@@ -8,7 +8,7 @@ internal static class TitleBand
     private const double FormWidth = 58;
     private const double FormGap = 8;
     private const double FormLine = 8.5;
-    private const double WidestFactGap = 16;
+    private const double WidestFactGap = 28;
     private const double LeastFactGap = 6;
 
     internal static FlowBox Make(HandoutContent content, PageStyle style)

@@ -24,7 +24,7 @@ public class PageBreakerTests
         pages.Length.ShouldBe(2);
         pages[0].Spread.ShouldBeGreaterThan(0);
         Height(flow, pages[0]).ShouldBe(100, 0.01);
-        pages[1].Spread.ShouldBe(0);
+        pages[1].Spread.ShouldBeInRange(0, pages[0].Spread);
 
         static FlowBox Stretchy(double height) => Box(height, 2, 0) with { After = new FlowSpace(2, 4) };
     }
@@ -33,7 +33,7 @@ public class PageBreakerTests
     public void White_shrinks_to_save_a_page()
     {
         var flow = Enumerable.Range(0, 4).Select(_ => Box(24, 2, 0) with { After = new FlowSpace(2, 2, 1) }).ToArray();
-        PageBreaker.Break(flow, 102, 0).ShouldHaveSingleItem().Spread.ShouldBe(0);
+        PageBreaker.Break(flow, 102, 0).ShouldHaveSingleItem().Spread.ShouldBe(0, 1e-9);
         PageBreaker.Break(flow, 99.6, 0).ShouldHaveSingleItem().Spread.ShouldBe(-0.8, 1e-6);
         PageBreaker.Break(flow, 98.9, 0).Length.ShouldBe(2);
     }
