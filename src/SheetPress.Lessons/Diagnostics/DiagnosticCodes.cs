@@ -451,4 +451,7 @@ public static class DiagnosticCodes
 
     /// <summary>A style that makes no sense on the instrument.</summary>
     public const string WrongInstrument = "wrong-instrument";
+
+    /// <summary>A chord that one hand cannot hold.</summary>
+    public const string CannotHold = "cannot-hold";
 }

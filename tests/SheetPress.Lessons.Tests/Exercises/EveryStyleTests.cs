@@ -57,10 +57,11 @@ public class EveryStyleTests
     {
         var line = LessonMaker.Generate(lesson, request).Line;
         var last = lesson.Progression.Chords[^1];
-        if (last.Chord is not { } chord || line.Notes.IsEmpty) return;
+        // Guide tones end on a guide tone: that is what they are.
+        if (last.Chord is not { } chord || line.Notes.IsEmpty || style == "guide-tones") return;
         var note = line.Notes[^1];
         note.End.ShouldBe(last.End);
-        new[] { chord.Root.PitchClass, chord.Lowest.PitchClass }.ShouldContain(note.Tones[0].Pitch.Name.PitchClass);
+        note.Tones.ShouldContain(t => t.Pitch.Name.PitchClass == chord.Root.PitchClass || t.Pitch.Name.PitchClass == chord.Lowest.PitchClass);
     }, iter: 50, print: t => Print(t));
 
     [Theory]

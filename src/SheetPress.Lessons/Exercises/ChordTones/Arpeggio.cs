@@ -30,7 +30,7 @@ internal sealed class Arpeggio : ExerciseStyle
         var direction = context.Request.Word("direction");
         var octaves = context.Request.Number("octaves") ?? LevelTable.ArpeggioOctaves(context.Level);
         var start = context.Request.Word("start") switch { "third" => 1, "fifth" => 2, "seventh" => 3, _ => 0 };
-        return CellLine.Write(context, LevelRhythm.ForRuns(context), (step, room) => Figure(step.BasicTones, direction, octaves, start));
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) => Figure(step.BasicTones, direction, octaves, start));
     }
 
     // Up from the lowest tone; a chord of three tones takes its octave along, so that the figure has four.

@@ -16,7 +16,7 @@ internal sealed class RootOctave : ExerciseStyle
     public override Line Generate(ExerciseContext context)
     {
         var highFirst = context.Request.Word("start") == "high";
-        return CellLine.Write(context, LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths), (step, _) =>
+        return new CellLine(context, LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths)).Write((step, _) =>
         {
             var low = CellTone.Of(step.BassDegree);
             return highFirst ? [low.Up(1), low] : [low, low.Up(1)];

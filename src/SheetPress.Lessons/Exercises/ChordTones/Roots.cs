@@ -16,6 +16,6 @@ internal sealed class Roots : ExerciseStyle
     public override Line Generate(ExerciseContext context)
     {
         var rhythm = LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Halves : EvenRhythms.Beats);
-        return CellLine.Write(context, rhythm, static (step, _) => [CellTone.Of(step.BassDegree)], notesBeforeRest: 0);
+        return new CellLine(context, rhythm) { NotesBeforeRest = 0 }.Write(static (step, _) => [CellTone.Of(step.BassDegree)]);
     }
 }

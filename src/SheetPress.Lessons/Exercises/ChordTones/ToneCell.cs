@@ -19,7 +19,7 @@ internal sealed class ToneCell : ExerciseStyle
     public override Line Generate(ExerciseContext context)
     {
         var tones = context.Request.Degrees("tones");
-        return CellLine.Write(context, LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths), (step, _) =>
+        return new CellLine(context, LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths)).Write((step, _) =>
             [.. tones.Select(tone => CellTone.Of(DegreeResolver.Resolve(tone, step)))]);
     }
 }

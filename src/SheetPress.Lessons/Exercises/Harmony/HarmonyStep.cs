@@ -94,7 +94,9 @@ internal sealed class HarmonyStep
     public Degree? DegreeOf(NoteName note)
     {
         var interval = Chord.Root.IntervalTo(note);
-        return Math.Abs(interval.Alteration) > 3 ? null : Degree.FromInterval(interval.IsDescending ? new Interval(0, interval.HalfSteps) : interval);
+        // F over F sharp shares its letter and lies below it: it is the flat octave.
+        if (interval.IsDescending) return new Degree(8, Math.Max(-3, interval.HalfSteps));
+        return Math.Abs(interval.Alteration) > 3 ? null : Degree.FromInterval(interval);
     }
 
     /// <summary>
@@ -118,7 +120,7 @@ internal sealed class HarmonyStep
     private static bool IsUsual(Degree degree) => degree.Alteration switch
     {
         0 => true,
-        -1 => degree.Number is not (1 or 4),
+        -1 => degree.Number is not (1 or 4 or 8),
         1 => degree.Number is 2 or 4 or 5,
         _ => false,
     };

@@ -19,10 +19,15 @@ internal static class RegisterPlanner
     private const double BelowHomeWeight = 1.5;
     private const double AboveHomeWeight = 0.25;
     private const double LeapWeight = 0.35;
+    private const double ConnectedLeapWeight = 0.7;
 
     /// <summary>The root pitch of each figure. A figure that fits nowhere gets the octave in which most of it does.</summary>
-    public static ImmutableArray<Pitch> Plan(IReadOnlyList<RegisterNeed> needs, NeckRange range)
+    /// <param name="needs">What each chord needs, in order.</param>
+    /// <param name="range">What can be played.</param>
+    /// <param name="connected">Whether each figure leads into the next, so that leaps between them matter more than the register.</param>
+    public static ImmutableArray<Pitch> Plan(IReadOnlyList<RegisterNeed> needs, NeckRange range, bool connected = false)
     {
+        var leapWeight = connected ? ConnectedLeapWeight : LeapWeight;
         if (needs.Count == 0) return [];
         var layers = new List<(int Root, double Cost, int From)>[needs.Count];
         for (var i = 0; i < needs.Count; i++)
@@ -40,7 +45,7 @@ internal static class RegisterPlanner
                     {
                         var previous = layers[i - 1][k];
                         var leap = Math.Abs(root + need.Offsets[0] - (previous.Root + needs[i - 1].Offsets[^1]));
-                        var sum = previous.Cost + (leap * LeapWeight);
+                        var sum = previous.Cost + (leap * leapWeight);
                         if (sum >= best) continue;
                         best = sum;
                         from = k;

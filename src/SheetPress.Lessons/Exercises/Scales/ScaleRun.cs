@@ -27,7 +27,7 @@ internal sealed class ScaleRun : ExerciseStyle
         var direction = context.Request.Word("direction");
         var octaves = context.Request.Number("octaves") ?? 1;
         var ofKey = context.Request.Word("scale") == "key";
-        return CellLine.Write(context, LevelRhythm.ForRuns(context), (step, room) =>
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
             var scale = ofKey ? step.KeyScale : step.Scale;
             return step.IsFinal && direction != "down" ? Turn(scale, room) : Figure(scale, direction, octaves);

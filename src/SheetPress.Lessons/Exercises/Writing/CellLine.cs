@@ -4,58 +4,101 @@ using SheetPress.Theory;
 
 namespace SheetPress.Lessons;
 
+/// <summary>The notes that lead out of a chord into the next one.</summary>
+/// <param name="step">The chord that is left.</param>
+/// <param name="target">The first note of the next chord.</param>
+/// <param name="room">The most notes there is room for.</param>
+/// <param name="range">What can be played.</param>
+internal delegate ImmutableArray<NamedPitch> LeadIn(HarmonyStep step, Pitch target, int room, NeckRange range);
+
 /// <summary>
 /// The line of every style that plays a figure over each chord: the figure starts anew with each chord and goes round as
-/// long as the chord lasts. The last chord comes to rest on its root (see <see cref="Resting"/>).
+/// long as the chord lasts, and may give its last notes to a lead into the next chord. The last chord comes to rest on its
+/// root (see <see cref="Resting"/>).
 /// </summary>
-internal static class CellLine
+internal sealed class CellLine(ExerciseContext context, Func<Meter, RhythmPattern> rhythmOf)
 {
-    /// <summary>Writes the line.</summary>
-    /// <param name="context">The exercise.</param>
-    /// <param name="rhythmOf">The rhythm of a meter.</param>
+    private readonly NeckRange _range = NeckRange.Of(context);
+    private readonly List<Passage> _passages = [];
+
+    private sealed record Passage(HarmonyStep Step, ImmutableArray<Slot> Slots, ImmutableArray<CellTone> Figure);
+
+    /// <summary>Notes of the last chord before its held root; 0 to hold the root for the whole chord.</summary>
+    public int NotesBeforeRest { get; init; } = Resting.UsualNotesBefore;
+
+    /// <summary>What leads from each chord to the next; null for nothing.</summary>
+    public LeadIn? Lead { get; init; }
+
+    /// <summary>Marks for a note of a figure, by the chord and the note; null for none besides those of the rhythm.</summary>
+    public Func<HarmonyStep, NamedPitch, StrokeMarks>? MarksOf { get; init; }
+
+    /// <summary>Writes the line of figures.</summary>
     /// <param name="figureOf">The figure over a chord, given how many notes the chord has room for; at least one tone.</param>
-    /// <param name="notesBeforeRest">Notes of the last chord before its held root.</param>
-    public static Line Write(ExerciseContext context, Func<Meter, RhythmPattern> rhythmOf, Func<HarmonyStep, int, ImmutableArray<CellTone>> figureOf, int notesBeforeRest = Resting.UsualNotesBefore)
+    public Line Write(Func<HarmonyStep, int, ImmutableArray<CellTone>> figureOf)
     {
         var track = HarmonyTrack.Of(context);
         var slots = RhythmTiler.Tile(context.Progression, rhythmOf);
-        var range = NeckRange.Of(context);
-        var steps = new List<(HarmonyStep Step, ImmutableArray<Slot> Slots, ImmutableArray<CellTone> Figure)>();
-        var needs = new List<RegisterNeed>();
         foreach (var step in track.Sounding)
         {
             var own = slots[step.Index];
             if (own.IsEmpty) continue;
-            if (step.IsFinal) own = Resting.Shorten(own, step.End, notesBeforeRest);
-            var figure = figureOf(step, own.Length);
-            steps.Add((step, own, figure));
-            needs.Add(new RegisterNeed(step.Chord.Root, Offsets(figure, own.Length)));
+            if (step.IsFinal) own = Resting.Shorten(own, step.End, NotesBeforeRest);
+            _passages.Add(new Passage(step, own, figureOf(step, own.Length)));
         }
-        var roots = RegisterPlanner.Plan(needs, range);
+        var roots = RegisterPlanner.Plan([.. _passages.Select(p => new RegisterNeed(p.Step.Chord.Root, Offsets(p)))], _range, connected: Lead is not null);
         var writer = new LineWriter();
-        var placer = new PitchPlacer(context, range);
-        for (var i = 0; i < steps.Count; i++)
+        var placer = new PitchPlacer(context, _range);
+        for (var i = 0; i < _passages.Count; i++)
         {
-            var (step, own, figure) = steps[i];
-            NamedPitch? previous = null;
-            for (var k = 0; k < own.Length; k++)
-            {
-                var tone = figure[k % figure.Length];
-                var pitch = placer.Place(new NamedPitch(roots[i] + tone.FromRoot, tone.Degree), own[k].Start);
-                if (step.IsFinal && k == own.Length - 1 && !(k == 0 && RestsAlready(step, tone))) pitch = Resting.Root(roots[i], (previous ?? pitch).Pitch, range);
-                writer.Add(own[k], pitch);
-                previous = pitch;
-            }
+            var notes = NotesOf(i, roots, placer);
+            for (var k = 0; k < notes.Length; k++) writer.Add(_passages[i].Slots[k], notes[k], MarksOf?.Invoke(_passages[i].Step, notes[k]) ?? default);
         }
         return writer.Finish(context.Progression.Length);
     }
 
+    private NamedPitch[] NotesOf(int index, ImmutableArray<Pitch> roots, PitchPlacer placer)
+    {
+        var (step, slots, figure) = _passages[index];
+        var notes = new NamedPitch[slots.Length];
+        var lead = LeadFrom(index, roots, placer);
+        for (var k = 0; k < notes.Length; k++)
+        {
+            var tone = figure[k % figure.Length];
+            var fromLead = k - (notes.Length - lead.Length);
+            if (fromLead == -1 && lead.Length > 0 && k > 0 && roots[index] + tone.FromRoot == lead[0].Pitch) tone = Other(figure, tone, roots[index], lead[0].Pitch, notes[k - 1].Pitch);
+            var wanted = fromLead >= 0 ? lead[fromLead] : new NamedPitch(roots[index] + tone.FromRoot, tone.Degree);
+            notes[k] = placer.Place(wanted, slots[k].Start);
+            var rests = step.IsFinal && k == notes.Length - 1 && !(k == 0 && RestsAlready(step, tone));
+            if (rests) notes[k] = Resting.Root(roots[index], notes[Math.Max(0, k - 1)].Pitch, _range);
+        }
+        return notes;
+    }
+
+    // The note before a lead is not the one that the lead starts with.
+    private static CellTone Other(ImmutableArray<CellTone> figure, CellTone tone, Pitch root, Pitch after, Pitch before)
+    {
+        foreach (var other in figure) if (root + other.FromRoot != after && root + other.FromRoot != before) return other;
+        return tone;
+    }
+
+    private ImmutableArray<NamedPitch> LeadFrom(int index, ImmutableArray<Pitch> roots, PitchPlacer placer)
+    {
+        var (step, slots, _) = _passages[index];
+        if (Lead is null || step.Next is null || slots.Length < 2) return [];
+        var next = _passages.FindIndex(p => ReferenceEquals(p.Step, step.Next));
+        if (next < 0) return [];
+        var (following, nextSlots, figure) = _passages[next];
+        var first = placer.Place(new NamedPitch(roots[next] + figure[0].FromRoot, figure[0].Degree), nextSlots[0].Start).Pitch;
+        if (following.IsFinal && nextSlots.Length == 1 && !RestsAlready(following, figure[0])) first = Resting.Root(roots[next], first, _range).Pitch;
+        return Lead(step, first, slots.Length - 1, _range);
+    }
+
     private static bool RestsAlready(HarmonyStep step, CellTone tone) => tone.Degree is { } degree && (degree.Simple == Degree.Root || degree == step.BassDegree);
 
-    private static ImmutableArray<int> Offsets(ImmutableArray<CellTone> figure, int count)
+    private static ImmutableArray<int> Offsets(Passage passage)
     {
-        var offsets = ImmutableArray.CreateBuilder<int>(Math.Min(count, figure.Length));
-        for (var i = 0; i < figure.Length && i < count; i++) offsets.Add(figure[i].FromRoot.HalfSteps);
+        var offsets = ImmutableArray.CreateBuilder<int>(Math.Min(passage.Slots.Length, passage.Figure.Length));
+        for (var i = 0; i < passage.Figure.Length && i < passage.Slots.Length; i++) offsets.Add(passage.Figure[i].FromRoot.HalfSteps);
         return offsets.ToImmutable();
     }
 }

@@ -14,18 +14,22 @@ internal sealed class LineWriter
 {
     private readonly ImmutableArray<LineNote>.Builder _notes = ImmutableArray.CreateBuilder<LineNote>();
 
-    /// <summary>Adds a single note in a slot, with the marks that the slot's rhythm carries.</summary>
-    public void Add(Slot slot, NamedPitch pitch)
+    /// <summary>Adds a single note in a slot, with the marks that the slot's rhythm carries and others.</summary>
+    public void Add(Slot slot, NamedPitch pitch, StrokeMarks others = default) => Add(slot, [pitch], others);
+
+    /// <summary>Adds notes struck together in a slot, from low to high, at places where they are fixed.</summary>
+    public void Add(Slot slot, ImmutableArray<NamedPitch> pitches, StrokeMarks others = default, ImmutableArray<FretPosition> places = default)
     {
         var cell = slot.Cell;
+        var marks = cell is null ? others : new StrokeMarks(cell.Articulations, cell.Stroke, cell.Head, cell.Connection).With(others);
         _notes.Add(new LineNote
         {
             Start = slot.Start,
             Duration = slot.Duration,
-            Tones = [new LineTone(pitch.Pitch) { Degree = pitch.Degree, Head = cell?.Head ?? Notehead.Normal }],
-            Articulations = cell?.Articulations ?? Articulations.None,
-            Stroke = cell?.Stroke ?? Stroke.None,
-            Connection = cell?.Connection ?? Connection.None,
+            Tones = [.. pitches.Select((p, i) => new LineTone(p.Pitch) { Degree = p.Degree, Head = marks.Head, Position = places.IsDefaultOrEmpty ? null : places[i] })],
+            Articulations = marks.Articulations,
+            Stroke = marks.Stroke,
+            Connection = marks.Connection,
             Count = cell?.Count,
         });
     }

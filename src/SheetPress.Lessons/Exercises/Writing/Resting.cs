@@ -50,7 +50,7 @@ internal static class Resting
         for (var pitch = Pitch.AtOrAbove(planned.Name, range.Lowest); pitch.MidiNumber <= range.Highest; pitch += Interval.Octave)
         {
             if (!range.CanPlay(pitch.MidiNumber)) continue;
-            var again = pitch.MidiNumber == previous.MidiNumber && pitch != planned ? 13 : 0;
+            var again = pitch.MidiNumber == previous.MidiNumber ? 13 : 0;
             var cost = Math.Abs(pitch.MidiNumber - previous.MidiNumber) + again + range.Strain(pitch.MidiNumber) + (pitch == planned ? 0 : 0.5);
             if (cost >= lowest) continue;
             lowest = cost;

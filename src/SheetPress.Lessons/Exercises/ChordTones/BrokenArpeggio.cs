@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>The chord tones in broken figures.</summary>
+internal sealed class BrokenArpeggio : ExerciseStyle
+{
+    public override string Name => "broken-arpeggio";
+    public override string Title => "Broken arpeggios";
+    public override string Summary => "The tones of each chord in broken figures: skipping one, in threes, or rocking between high and low.";
+    public override string Group => "chord tones";
+    public override ImmutableArray<StyleOption> Options =>
+    [
+        new("figure", OptionType.Choice, "skip: R 5 3 7; threes: R 3 5, 3 5 7, 5 7 8; rocking: R 5 3 5.", "skip") { Choices = ["skip", "threes", "rocking"] },
+    ];
+
+    public override string Instruction(ExerciseRequest request) => request.Word("figure") == "threes"
+        ? "Groups of three over the beat: keep counting while the accents wander."
+        : "Plan the string changes first, then play it evenly.";
+
+    public override Line Generate(ExerciseContext context)
+    {
+        int[] figure = context.Request.Word("figure") switch
+        {
+            "threes" => [0, 1, 2, 1, 2, 3, 2, 3, 4, 3, 2, 1],
+            "rocking" => [0, 2, 1, 2],
+            _ => [0, 2, 1, 3, 2, 4, 3, 1],
+        };
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, _) => ChordStack.At(ChordStack.FourTones(step), figure));
+    }
+}
