@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>
+/// Finds chords over as many strings as one hand can hold: at each hand position every string takes a chord tone within four
+/// frets, or open near the nut, or is left out below the bass note. The lowest tone is the root or the slash bass, all tones
+/// that make the chord are there, and neighbouring strings are used throughout.
+/// </summary>
+internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, VoicingFinder finder)
+{
+    private const int Reach = 3;
+    private const int MostKept = 12;
+
+    /// <summary>The best voicings, fullest and lowest first.</summary>
+    public IEnumerable<Voicing> Find(HarmonyStep step)
+    {
+        var instrument = context.Instrument;
+        var tones = ToneTable(step);
+        var wanted = Essential(step);
+        var found = new List<Voicing>();
+        var highest = Math.Min(instrument.PlayableFrets - Reach, LevelTable.HighestFret(context.Level));
+        for (var hand = 1; hand <= Math.Max(1, highest); hand++)
+        {
+            for (var bass = instrument.StringCount; bass >= Math.Min(3, instrument.StringCount); bass--)
+            {
+                Search(step, tones, wanted, hand, bass, [], [], found);
+            }
+        }
+        return found.OrderBy(v => v.Cost).Take(MostKept);
+    }
+
+    // Degree by half steps above the root; null where the chord has no tone.
+    private static Degree?[] ToneTable(HarmonyStep step)
+    {
+        var table = new Degree?[12];
+        foreach (var degree in step.Chord.Quality.Degrees) table[NoteMath.Modulo(degree.HalfSteps, 12)] ??= degree.Simple;
+        if (step.Chord.Bass is not null) table[NoteMath.Modulo(step.BassDegree.HalfSteps, 12)] ??= step.BassDegree;
+        return table;
+    }
+
+    // Without these the chord is another one: its third (or what stands for it), an altered fifth, its seventh; the bass comes by itself.
+    private static int Essential(HarmonyStep step)
+    {
+        var mask = 0;
+        foreach (var degree in step.BasicTones)
+        {
+            var plainFifth = degree is { Number: 5, Alteration: 0 };
+            if (!plainFifth || step.BasicTones.Length <= 3) mask |= 1 << NoteMath.Modulo(degree.HalfSteps, 12);
+        }
+        return mask & ~1;
+    }
+
+    private void Search(HarmonyStep step, Degree?[] tones, int wanted, int hand, int number, ImmutableArray<NamedPitch> pitches, ImmutableArray<FretPosition> places, List<Voicing> found)
+    {
+        if (number == 0 || (places.Length >= 3 && number < context.Instrument.StringCount - 5))
+        {
+            Keep(step, wanted, pitches, places, found);
+            return;
+        }
+        if (places.Length >= 3 && Covers(step, pitches, wanted)) Keep(step, wanted, pitches, places, found);
+        if (!context.Request.Neck.Strings.IsEmpty && !context.Request.Neck.Strings.Contains(number)) return;
+        foreach (var fret in Frets(hand))
+        {
+            var midi = context.Instrument.MidiNumberAt(number, fret);
+            var above = NoteMath.Modulo(midi - step.Chord.Root.PitchClass, 12);
+            if (tones[above] is not { } degree || !range.CanPlay(midi)) continue;
+            if (places.IsEmpty && NoteMath.Modulo(midi, 12) != step.Chord.Lowest.PitchClass) continue;
+            var pitch = Pitch.AtOrAbove(step.Chord.NoteOf(degree), midi);
+            if (pitches.Any(p => p.Pitch.MidiNumber == midi)) continue;
+            Search(step, tones, wanted, hand, number - 1, pitches.Add(new NamedPitch(pitch, degree)), places.Add(new FretPosition(number, fret)), found);
+        }
+    }
+
+    private static IEnumerable<int> Frets(int hand)
+    {
+        if (hand <= 2) yield return 0;
+        for (var fret = hand; fret <= hand + Reach; fret++) yield return fret;
+    }
+
+    private void Keep(HarmonyStep step, int wanted, ImmutableArray<NamedPitch> pitches, ImmutableArray<FretPosition> places, List<Voicing> found)
+    {
+        if (pitches.Length < 3 || !Covers(step, pitches, wanted)) return;
+        var ordered = pitches.Zip(places).OrderBy(p => p.First.Pitch.MidiNumber).ToArray();
+        ImmutableArray<NamedPitch> tones = [.. ordered.Select(p => p.First)];
+        ImmutableArray<FretPosition> at = [.. ordered.Select(p => p.Second)];
+        if (found.Exists(v => v.Places.SequenceEqual(at)) || !finder.CanHold(tones, at)) return;
+        var highest = places.Max(p => p.Fret);
+        var lowest = places.Where(p => p.Fret > 0).Select(p => p.Fret).DefaultIfEmpty(0).Min();
+        found.Add(new Voicing(tones, at, (lowest * 0.5) + ((highest - lowest) * 0.4) - (tones.Length * 1.2)));
+    }
+
+    private static bool Covers(HarmonyStep step, ImmutableArray<NamedPitch> pitches, int wanted)
+    {
+        var has = 0;
+        foreach (var pitch in pitches) has |= 1 << NoteMath.Modulo(pitch.Pitch.MidiNumber - step.Chord.Root.PitchClass, 12);
+        return (has & wanted) == wanted;
+    }
+}
