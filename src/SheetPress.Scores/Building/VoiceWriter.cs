@@ -11,6 +11,8 @@ internal sealed class VoiceWriter
     private readonly List<SoundingSpan> _spans = [];
     private readonly List<int> _noteOfSpan = [];
     private int _next;
+    private Meter? _meter;
+    private MetricNode? _tree;
 
     public VoiceWriter(Line line, IReadOnlyList<FrameMeasure> frame, ImmutableArray<MeasurePlan> plans)
     {
@@ -42,7 +44,15 @@ internal sealed class VoiceWriter
         var rhythm = Spell(index, measure, plan);
         var events = ImmutableArray.CreateBuilder<ScoreEvent>(rhythm.Values.Length);
         for (var i = 0; i < rhythm.Values.Length; i++) events.Add(ToEvent(rhythm.Values[i], plan));
-        return new Voice(Beamer.Beam(measure.Meter, plan.Offset, events.MoveToImmutable(), rhythm.Tuplets), rhythm.Tuplets);
+        return new Voice(Beamer.Beam(measure.Meter, TreeOf(measure.Meter), plan.Offset, events.MoveToImmutable(), rhythm.Tuplets), rhythm.Tuplets);
+    }
+
+    // One tree serves all measures of a meter in a row.
+    private MetricNode TreeOf(Meter meter)
+    {
+        if (_tree is not null && meter == _meter) return _tree;
+        _meter = meter;
+        return _tree = MetricNode.OfMeter(meter);
     }
 
     // The sounding stretches of the measure. A dead note does not ring over the bar line.
@@ -68,7 +78,7 @@ internal sealed class VoiceWriter
             SpelledRhythm rhythm;
             try
             {
-                rhythm = RhythmSpeller.Spell(measure.Meter, plan.Offset, measure.Length, _spans);
+                rhythm = RhythmSpeller.Spell(measure.Meter, TreeOf(measure.Meter), plan.Offset, measure.Length, _spans);
             }
             catch (ArgumentException e)
             {

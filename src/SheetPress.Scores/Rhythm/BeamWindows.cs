@@ -12,10 +12,10 @@ internal sealed class BeamWindows
 
     public int this[int index] => _numbers[index];
 
-    public static BeamWindows Of(Meter meter, Fraction offset, ImmutableArray<ScoreEvent> events, ImmutableArray<TupletSpan> tuplets)
+    public static BeamWindows Of(Meter meter, MetricNode tree, Fraction offset, ImmutableArray<ScoreEvent> events, ImmutableArray<TupletSpan> tuplets)
     {
         var windows = new BeamWindows(events.Length);
-        windows.Visit(MetricNode.OfMeter(meter), GroupLimit(meter), offset, events, tuplets);
+        windows.Visit(tree, GroupLimit(meter), offset, events, tuplets);
         windows.OpenTuplets(events, tuplets);
         return windows;
     }

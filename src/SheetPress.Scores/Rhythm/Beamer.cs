@@ -16,9 +16,13 @@ public static class Beamer
     /// <param name="offset">Where in a full measure this one starts, in quarter notes.</param>
     /// <param name="events">The events of the voice in order.</param>
     /// <param name="tuplets">Its tuplets.</param>
-    public static ImmutableArray<ScoreEvent> Beam(Meter meter, Fraction offset, ImmutableArray<ScoreEvent> events, ImmutableArray<TupletSpan> tuplets)
+    public static ImmutableArray<ScoreEvent> Beam(Meter meter, Fraction offset, ImmutableArray<ScoreEvent> events, ImmutableArray<TupletSpan> tuplets) =>
+        Beam(meter, MetricNode.OfMeter(meter), offset, events, tuplets);
+
+    /// <summary>The same with the tree of the meter at hand.</summary>
+    internal static ImmutableArray<ScoreEvent> Beam(Meter meter, MetricNode tree, Fraction offset, ImmutableArray<ScoreEvent> events, ImmutableArray<TupletSpan> tuplets)
     {
-        var windows = BeamWindows.Of(meter, offset, events, tuplets);
+        var windows = BeamWindows.Of(meter, tree, offset, events, tuplets);
         var result = events.ToBuilder();
         var group = new List<int>();
         for (var i = 0; i < events.Length; i++)

@@ -25,15 +25,17 @@ internal sealed class MetricNode
     {
         Start = start;
         Length = length;
+        End = start + length;
         Shape = shape;
         _children = children;
+        HasTernaryParts = shape != MetricShape.Unequal && children?[0] is { _children: not null } part && (part.Shape == MetricShape.Equal || part.HasTernaryParts);
     }
 
     public Fraction Start { get; }
 
     public Fraction Length { get; }
 
-    public Fraction End => Start + Length;
+    public Fraction End { get; }
 
     public MetricShape Shape { get; }
 
@@ -50,7 +52,7 @@ internal sealed class MetricNode
     public MetricNode[] Children => _children ??= [Divided(Start, Length / 2), Divided(Start + (Length / 2), Length / 2)];
 
     /// <summary>Whether the parts are compound beats or larger stretches of them, so that only whole parts may be joined.</summary>
-    public bool HasTernaryParts => Shape != MetricShape.Unequal && _children is { } parts && parts[0]._children is not null && (parts[0].Shape == MetricShape.Equal || parts[0].HasTernaryParts);
+    public bool HasTernaryParts { get; }
 
     /// <summary>The tree of a full measure.</summary>
     public static MetricNode OfMeter(Meter meter)
@@ -98,6 +100,21 @@ internal sealed class MetricNode
         }
     }
 
+    /// <summary>Whether a beat starts or ends at a time: a quarter or longer, a compound beat, or a unit of a tuplet.</summary>
+    public bool IsBeat(Fraction time)
+    {
+        var node = this;
+        while (time != node.Start && time != node.End)
+        {
+            if (node.Length <= Fraction.One || (node.Shape == MetricShape.Equal && !node.IsTuplet && node.Children[0].Length < Fraction.One)) return false;
+            var inner = node;
+            foreach (var child in node.Children) if (child.Start <= time && time <= child.End) inner = child;
+            node = inner;
+        }
+        return true;
+    }
+
+    /// <summary>Whether a part of this node starts at a time.</summary>
     public bool IsPartStart(Fraction time)
     {
         foreach (var child in Children) if (child.Start == time) return true;

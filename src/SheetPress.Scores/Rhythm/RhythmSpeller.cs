@@ -34,11 +34,14 @@ public static class RhythmSpeller
     /// <param name="length">Length of the measure in quarter notes; offset and length together are at most a full measure.</param>
     /// <param name="spans">Sounding stretches in order, not overlapping, inside the measure.</param>
     /// <exception cref="ArgumentException">The spans overlap or leave the measure, or a time fits no value down to a sixty-fourth note and no tuplet.</exception>
-    public static SpelledRhythm Spell(Meter meter, Fraction offset, Fraction length, IReadOnlyList<SoundingSpan> spans)
+    public static SpelledRhythm Spell(Meter meter, Fraction offset, Fraction length, IReadOnlyList<SoundingSpan> spans) =>
+        Spell(meter, MetricNode.OfMeter(meter), offset, length, spans);
+
+    /// <summary>The same with the tree of the meter at hand.</summary>
+    internal static SpelledRhythm Spell(Meter meter, MetricNode tree, Fraction offset, Fraction length, IReadOnlyList<SoundingSpan> spans)
     {
         if (offset < Fraction.Zero || length <= Fraction.Zero || offset + length > meter.MeasureLength) throw new ArgumentException($"A measure of {length} quarter notes at {offset} does not lie within {meter}.", nameof(length));
         var stretches = Tile(spans, offset, length);
-        var tree = MetricNode.OfMeter(meter);
         var writer = new Writer(offset);
         writer.Write(tree, stretches, origin: Fraction.Zero, actual: 1, normal: 1, level: 0);
         return writer.ToRhythm();
@@ -71,10 +74,8 @@ public static class RhythmSpeller
         // Times of the tree are written times; origin and ratio bring them back to sounding time in the full measure.
         public void Write(MetricNode tree, List<Stretch> stretches, Fraction origin, int actual, int normal, int level)
         {
-            if (!TupletFinder.TryFind(tree, stretches, mayNest: level == 0, out var plans))
-            {
-                throw new ArgumentException("The rhythm has times that fit neither note values down to sixty-fourths nor tuplets of 3, 5, 6 or 7.");
-            }
+            var plans = TupletFinder.Find(tree, stretches, mayNest: level == 0)
+                ?? throw new ArgumentException("The rhythm has times that fit neither note values down to sixty-fourths nor tuplets of 3, 5, 6 or 7.");
             var at = stretches[0].Start;
             foreach (var plan in plans)
             {
@@ -83,7 +84,7 @@ public static class RhythmSpeller
                 var first = _values.Count;
                 _tuplets.Add(default);
                 var start = origin + (plan.Start * new Fraction(normal, actual));
-                Write(MetricNode.OfTuplet(plan.Actual, plan.Unit), TupletFinder.Inside(stretches, plan), start, actual * plan.Actual, normal * plan.Normal, level + 1);
+                Write(plan.ToTree(), plan.Inside(stretches), start, actual * plan.Actual, normal * plan.Normal, level + 1);
                 _tuplets[slot] = new TupletSpan(first, _values.Count - 1, plan.Actual, plan.Normal, level);
                 at = plan.End;
             }
@@ -101,8 +102,8 @@ public static class RhythmSpeller
                 ValueSpeller.Spell(tree, start, end, stretch.IsRest, _pieces);
                 foreach (var (pieceStart, value) in _pieces)
                 {
-                    var onset = origin + (pieceStart * new Fraction(normal, actual)) - offset;
-                    _values.Add(new SpelledValue(onset, value.InTuplet(actual, normal), stretch.Source));
+                    var sounding = actual == 1 ? pieceStart : origin + (pieceStart * new Fraction(normal, actual));
+                    _values.Add(new SpelledValue(sounding - offset, value.InTuplet(actual, normal), stretch.Source));
                 }
             }
         }

@@ -2,194 +2,178 @@ using System.Numerics;
 
 namespace SheetPress.Scores;
 
-/// <summary>A stretch that is written as a tuplet: where, and how many units in the time of how many.</summary>
-internal readonly record struct TupletPlan(Fraction Start, Fraction Length, int Actual, int Normal)
-{
-    public Fraction End => Start + Length;
-
-    /// <summary>The written unit: an eighth in an eighth-note triplet.</summary>
-    public Fraction Unit => Length / Normal;
-
-    /// <summary>The factor from sounding to written time.</summary>
-    public Fraction Stretch => new(Actual, Normal);
-}
-
-/// <summary>A stretch of sound or silence in the times of a metric tree; stretches follow each other without gaps.</summary>
-internal readonly record struct Stretch(Fraction Start, Fraction End, int Source)
-{
-    public bool IsRest => Source < 0;
-}
-
 /// <summary>
-/// Finds the tuplets that a rhythm needs. For each time that lies on no binary division, every bracket that could hold it is
-/// weighed: it should start and end where notes do, hold whole units, and lie on the beats. The unit of a tuplet is the value
-/// whose usual number is the next smaller one: 3 in the time of 2, 5, 6 and 7 of 4; in dotted beats 5 of 3 and 7 of 6
-/// (Read, Gould; from memory). The weights are our own, chosen so that the table of cases in the tests comes out as an engraver would write it.
+/// Finds the tuplets that a rhythm needs. Every time that lies on no binary division has to fall inside a bracket; among all ways to
+/// set brackets the one that reads best is taken: brackets start and end where notes do, hold whole units, lie on the beats and are
+/// few. The unit of a tuplet is the value whose usual number is the next smaller one: 3 in the time of 2, 5, 6 and 7 of 4; in
+/// dotted beats 5 of 3 and 7 of 6 (Read, Gould; from memory). The weights are our own, chosen so that the table of cases in the
+/// tests comes out as an engraver would write it.
 /// </summary>
-internal static class TupletFinder
+internal sealed class TupletFinder
 {
-    private const int CutRest = 1;
+    private const int Bracket = 2;
     private const int CutNote = 3;
     private const int CutNoteIntoTuplet = 6;
-    private const int HalvedUnit = 4;
-    private const int FinelyDividedUnit = 8;
+    private const int CutInsideBeat = 2;
+    private const int HalvedUnit = 9;
+    private const int FinelyDividedUnit = 14;
     private const int OffTheBeat = 4;
-    private const int HiddenMiddle = 3;
-    private const int Nested = 5;
+    private const int HiddenMiddle = 5;
+    private const int Nested = 12;
+
+    // So many brackets over one time are followed up; dearer ones have never been part of the best set.
+    private const int Followed = 4;
 
     private static readonly Fraction Shortest = new(1, 16);
 
-    /// <summary>Lists the tuplets in order, or returns false when some time fits none.</summary>
-    public static bool TryFind(MetricNode tree, IReadOnlyList<Stretch> stretches, bool mayNest, out List<TupletPlan> plans)
+    private readonly MetricNode _tree;
+    private readonly IReadOnlyList<Stretch> _stretches;
+    private readonly bool _mayNest;
+    private readonly Dictionary<Fraction, Solution?> _solved = [];
+
+    private TupletFinder(MetricNode tree, IReadOnlyList<Stretch> stretches, bool mayNest)
     {
-        plans = [];
-        var from = stretches[0].Start;
-        var to = stretches[^1].End;
-        var done = from;
-        for (var i = 1; i < stretches.Count; i++)
-        {
-            var time = stretches[i].Start;
-            if (time < done) continue;
-            if (IsBinary(time))
-            {
-                if (time.Denominator > Shortest.Denominator) return false;
-                continue;
-            }
-            if (Best(tree, stretches, time, done, to, mayNest) is not { } plan) return false;
-            plans.Add(plan);
-            done = plan.End;
-        }
-        JoinHalves(tree, stretches, plans);
-        return true;
+        _tree = tree;
+        _stretches = stretches;
+        _mayNest = mayNest;
     }
 
-    /// <summary>Whether a time lies on a binary division of the quarter note.</summary>
-    public static bool IsBinary(Fraction time) => BitOperations.IsPow2(time.Denominator);
-
-    private static TupletPlan? Best(MetricNode tree, IReadOnlyList<Stretch> stretches, Fraction time, Fraction from, Fraction to, bool mayNest)
+    /// <summary>Lists the tuplets in order, or returns null when some time fits none.</summary>
+    public static List<TupletPlan>? Find(MetricNode tree, IReadOnlyList<Stretch> stretches, bool mayNest)
     {
-        TupletPlan? best = null;
-        var bestCost = int.MaxValue;
+        var plans = new List<TupletPlan>();
+        if (stretches.All(s => IsBinary(s.Start))) return stretches.All(IsFineEnough) ? plans : null;
+        if (new TupletFinder(tree, stretches, mayNest).SolveFrom(stretches[0].Start) is not { } solution) return null;
+        for (var s = solution; s.Plan is { } plan; s = s.Next!) plans.Add(plan);
+        TupletJoiner.JoinHalves(tree, stretches, plans);
+        return plans;
+    }
+
+    private static bool IsBinary(Fraction time) => BitOperations.IsPow2(time.Denominator);
+
+    private static bool IsFineEnough(Stretch stretch) => stretch.Start.Denominator <= Shortest.Denominator;
+
+    /// <summary>Brackets from some time on: the first one and what follows it.</summary>
+    private sealed record Solution(int Cost, TupletPlan? Plan, Solution? Next);
+
+    /// <summary>A bracket that may be set; one that nests has yet to show that the times inside it fit.</summary>
+    private readonly record struct Candidate(int Cost, TupletPlan Plan, bool Nests);
+
+    private Solution? SolveFrom(Fraction done)
+    {
+        if (_solved.TryGetValue(done, out var known)) return known;
+        return _solved[done] = FirstOddTime(done, out var tooFine) is { } time ? SolveAt(time, done)
+            : tooFine ? null : new Solution(0, null, null);
+    }
+
+    private Solution? SolveAt(Fraction time, Fraction done)
+    {
+        Solution? best = null;
+        var followed = 0;
+        foreach (var candidate in CandidatesAt(time, done))
+        {
+            if (followed == Followed || (best is not null && candidate.Cost >= best.Cost)) break;
+            if (candidate.Nests && Find(candidate.Plan.ToTree(), candidate.Plan.Inside(_stretches), mayNest: false) is null) continue;
+            if (SolveFrom(candidate.Plan.End) is not { } rest) continue;
+            followed++;
+            if (best is null || candidate.Cost + rest.Cost < best.Cost) best = new Solution(candidate.Cost + rest.Cost, candidate.Plan, rest);
+        }
+        return best;
+    }
+
+    // The first time from there on that needs a bracket; too fine when a binary one before it has no value.
+    private Fraction? FirstOddTime(Fraction from, out bool tooFine)
+    {
+        tooFine = false;
+        foreach (var stretch in _stretches)
+        {
+            if (stretch.Start < from) continue;
+            if (!IsBinary(stretch.Start)) return stretch.Start;
+            if (!IsFineEnough(stretch))
+            {
+                tooFine = true;
+                return null;
+            }
+        }
+        return null;
+    }
+
+    // Every bracket over a time, cheapest first; of equal ones the shorter first. A flawless one is taken as it is found.
+    private List<Candidate> CandidatesAt(Fraction time, Fraction from)
+    {
+        var found = new List<Candidate>();
+        var to = _stretches[^1].End;
         for (var power = -3; power <= 3; power++)
         {
             var length = power < 0 ? new Fraction(1, 1 << -power) : new Fraction(1 << power);
-            Weigh(length, 3, 2, 0);
-            Weigh(length, 5, 4, 1);
-            if (length <= Fraction.One) Weigh(length, 6, 4, 2);
-            Weigh(length, 7, 4, 1);
-            var dotted = length * new Fraction(3, 2);
-            Weigh(dotted, 5, 3, 1);
-            Weigh(dotted, 7, 6, 1);
+            if (time.Denominator % 3 == 0)
+            {
+                Weigh(length, 3, 2, 0);
+                if (length <= Fraction.One) Weigh(length, 6, 4, 2);
+            }
+            if (time.Denominator % 5 == 0)
+            {
+                Weigh(length, 5, 4, 0);
+                Weigh(length * new Fraction(3, 2), 5, 3, 0);
+            }
+            if (time.Denominator % 7 == 0)
+            {
+                Weigh(length, 7, 4, 0);
+                Weigh(length * new Fraction(3, 2), 7, 6, 0);
+            }
+            if (found.Count > 0 && found[^1].Cost == Bracket) return [found[^1]];
         }
-        return best;
+        found.Sort(static (a, b) => a.Cost != b.Cost ? a.Cost - b.Cost : a.Plan.Length != b.Plan.Length ? a.Plan.Length.CompareTo(b.Plan.Length) : a.Plan.Start.CompareTo(b.Plan.Start));
+        return found;
 
         void Weigh(Fraction length, int actual, int normal, int ratioCost)
         {
-            if (length > to - from || length / normal < Shortest) return;
+            if (length > to - from || length / normal < Shortest || (found.Count > 0 && found[^1].Cost == Bracket)) return;
             var step = Fraction.Max(length / 4, Shortest);
             var start = step * new Fraction((time / step).Floor);
             for (; start > time - length; start -= step)
             {
                 if (start < from || start + length > to) continue;
                 var plan = new TupletPlan(start, length, actual, normal);
-                if (CostOf(tree, stretches, plan, mayNest, bestCost - ratioCost) is not { } cost) continue;
-                best = plan;
-                bestCost = cost + ratioCost;
+                if (CostOf(plan, out var nests) is not { } cost) continue;
+                found.Add(new Candidate(cost + ratioCost, plan, nests));
+                if (cost + ratioCost == Bracket) return;
             }
         }
     }
 
-    // The cost of a bracket, or null when it does not fit or costs no less than the limit.
-    private static int? CostOf(MetricNode tree, IReadOnlyList<Stretch> stretches, TupletPlan plan, bool mayNest, int limit)
+    // What a bracket costs to the eye, or null when the times inside it do not fit.
+    private int? CostOf(TupletPlan plan, out bool nests)
     {
-        var cost = 0;
+        var cost = Bracket;
         var division = 0;
-        var nested = false;
-        foreach (var stretch in stretches)
+        nests = false;
+        foreach (var stretch in _stretches)
         {
             if (stretch.End <= plan.Start) continue;
             if (stretch.Start >= plan.End) break;
-            if (stretch.Start < plan.Start) cost += CostOfCut(stretch, stretch.Start);
-            if (stretch.End > plan.End) cost += CostOfCut(stretch, stretch.End);
+            if (stretch.Start < plan.Start) cost += CostOfCut(stretch, plan.Start, IsBinary(stretch.Start) ? CutNote : 0);
+            if (stretch.End > plan.End) cost += CostOfCut(stretch, plan.End, IsBinary(stretch.End) ? CutNote : CutNoteIntoTuplet);
             if (stretch.Start <= plan.Start) continue;
-            var written = (stretch.Start - plan.Start) * plan.Stretch;
-            if (!IsBinary(written)) nested = true;
+            var written = (stretch.Start - plan.Start) * plan.Widening;
+            if (!IsBinary(written)) nests = true;
             else if (written.Denominator > Shortest.Denominator) return null;
             else division = Math.Max(division, CostOfDivision(written / plan.Unit));
-            if (nested && !mayNest) return null;
+            if (nests && !_mayNest) return null;
         }
-        cost += division;
-        if (nested) cost += Nested;
-        if (cost >= limit) return null;
-        if (!tree.IsNatural(plan.Start, plan.End)) cost += OffTheBeat + (HidesMiddle(tree, plan) ? HiddenMiddle : 0);
-        if (cost >= limit) return null;
-        if (nested && !TryFind(MetricNode.OfTuplet(plan.Actual, plan.Unit), Inside(stretches, plan), mayNest: false, out _)) return null;
-        return cost;
+        if (!_tree.IsNatural(plan.Start, plan.End)) cost += OffTheBeat + (HidesMiddle(plan) ? HiddenMiddle : 0);
+        return cost + division + (nests ? Nested : 0);
     }
 
     private static int CostOfDivision(Fraction units) => units.Denominator switch { 1 => 0, 2 => HalvedUnit, _ => FinelyDividedUnit };
 
-    // A note tied out of a bracket reads well when it ends on a plain beat, badly when it ends in another bracket.
-    private static int CostOfCut(Stretch stretch, Fraction farEnd)
-    {
-        if (stretch.IsRest) return CutRest;
-        return IsBinary(farEnd) ? CutNote : CutNoteIntoTuplet;
-    }
+    // A note tied out of a bracket reads well when it ends on a plain beat, badly when it ends in another bracket (where the tie is
+    // not counted again); a rest is cut for nothing. Either is worse inside a beat.
+    private int CostOfCut(Stretch stretch, Fraction at, int cost) => (stretch.IsRest ? 0 : cost) + (_tree.IsBeat(at) ? 0 : CutInsideBeat);
 
-    private static bool HidesMiddle(MetricNode tree, TupletPlan plan)
+    private bool HidesMiddle(TupletPlan plan)
     {
-        var node = tree.Innermost(plan.Start, plan.End);
+        var node = _tree.Innermost(plan.Start, plan.End);
         return node.Shape is MetricShape.Halves or MetricShape.Unequal || node.HasTernaryParts;
-    }
-
-    /// <summary>The stretches inside a tuplet, cut at its ends, in written time from its start.</summary>
-    public static List<Stretch> Inside(IReadOnlyList<Stretch> stretches, TupletPlan plan)
-    {
-        var inside = new List<Stretch>();
-        foreach (var stretch in stretches)
-        {
-            var start = Fraction.Max(stretch.Start, plan.Start);
-            var end = Fraction.Min(stretch.End, plan.End);
-            if (start < end) inside.Add(new Stretch((start - plan.Start) * plan.Stretch, (end - plan.Start) * plan.Stretch, stretch.Source));
-        }
-        return inside;
-    }
-
-    // Two triplets that fill one beat (or less) between them are written as one group of six, or as one triplet of divided units.
-    private static void JoinHalves(MetricNode tree, IReadOnlyList<Stretch> stretches, List<TupletPlan> plans)
-    {
-        for (var i = 0; i < plans.Count; i++)
-        {
-            var plan = plans[i];
-            var length = plan.Length;
-            if (plan.Actual == 3 && i + 1 < plans.Count && plans[i + 1] is { Actual: 3 } next && next.Start == plan.End && next.Length == plan.Length)
-            {
-                length = plan.Length * 2;
-                var whole = tree.Innermost(plan.Start, next.End);
-                if (length > Fraction.One || whole.Shape != MetricShape.Pair || whole.Start != plan.Start || whole.Length != length) continue;
-                plans.RemoveAt(i + 1);
-            }
-            else if (plan.Actual != 6)
-            {
-                continue;
-            }
-            plans[i] = ShowsThirds(stretches, plan.Start, length)
-                ? new TupletPlan(plan.Start, length, 3, 2)
-                : new TupletPlan(plan.Start, length, 6, 4);
-        }
-    }
-
-    // Both thirds are struck, but not every sixth: three units, some of them divided.
-    private static bool ShowsThirds(IReadOnlyList<Stretch> stretches, Fraction start, Fraction length)
-    {
-        var struck = 0;
-        foreach (var stretch in stretches)
-        {
-            var sixth = (stretch.Start - start) * 6 / length;
-            if (sixth.Denominator == 1 && sixth > 0 && sixth < 6) struck |= 1 << (int)sixth.Numerator;
-        }
-        const int thirds = (1 << 2) | (1 << 4);
-        const int all = thirds | (1 << 1) | (1 << 3) | (1 << 5);
-        return (struck & thirds) == thirds && struck != all;
     }
 }

@@ -78,7 +78,7 @@ internal static class ValueSpeller
             case MetricShape.Halves:
                 return whole || (start == node.Start && end == node.Start + (node.Length * new Fraction(3, 4)) && !node.HasTernaryParts);
             case MetricShape.Equal:
-                return IsRunOfParts(node, start, end) || (!node.HasTernaryParts && IsFigureOverParts(node, start, end, value));
+                return IsRunOfParts(node, start, end) || (!node.HasTernaryParts && (IsFigureOverParts(node, start, end, value) || IsDupleOfBeat(node, start, end, value)));
             default:
                 return !whole && IsRunOfParts(node, start, end) && PartsAreEqual(node, start, end);
         }
@@ -106,6 +106,10 @@ internal static class ValueSpeller
         var looksLikeTwoDotted = node.IsSimpleTriple && from == new Fraction(3, 2) && end == node.End;
         return !looksLikeTwoDotted;
     }
+
+    // Two or four equal dotted notes in a compound beat, or a dotted one in their middle.
+    private static bool IsDupleOfBeat(MetricNode node, Fraction start, Fraction end, NoteValue value) =>
+        node.TakesDottedRest && !node.IsSimpleTriple && value.Dots == 1 && (start - node.Start).IsMultipleOf(node.Length / 4) && (end - node.Start).IsMultipleOf(node.Length / 4);
 
     private static bool RestMayStand(MetricNode node, Fraction start, Fraction end)
     {

@@ -18,6 +18,11 @@ public readonly record struct Fraction : IComparable<Fraction>
     public Fraction(long numerator, long denominator = 1)
     {
         if (denominator == 0) throw new DivideByZeroException("A fraction needs a denominator other than zero.");
+        if (denominator == 1)
+        {
+            Numerator = numerator;
+            return;
+        }
         var divisor = GreatestCommonDivisor(Math.Abs(numerator), Math.Abs(denominator));
         if (denominator < 0) divisor = -divisor;
         Numerator = numerator / divisor;
@@ -33,7 +38,9 @@ public readonly record struct Fraction : IComparable<Fraction>
     public static implicit operator Fraction(int value) => new(value);
 
     /// <summary>Sum.</summary>
-    public static Fraction operator +(Fraction a, Fraction b) => new((a.Numerator * b.Denominator) + (b.Numerator * a.Denominator), a.Denominator * b.Denominator);
+    public static Fraction operator +(Fraction a, Fraction b) => a.Denominator == b.Denominator
+        ? new(a.Numerator + b.Numerator, a.Denominator)
+        : new((a.Numerator * b.Denominator) + (b.Numerator * a.Denominator), a.Denominator * b.Denominator);
     /// <summary>Difference.</summary>
     public static Fraction operator -(Fraction a, Fraction b) => a + (-b);
     /// <summary>Negation.</summary>
@@ -67,7 +74,9 @@ public readonly record struct Fraction : IComparable<Fraction>
     public bool IsMultipleOf(Fraction step) => (this / step).Denominator == 1;
 
     /// <inheritdoc />
-    public int CompareTo(Fraction other) => (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
+    public int CompareTo(Fraction other) => Denominator == other.Denominator
+        ? Numerator.CompareTo(other.Numerator)
+        : (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
 
     /// <summary>The nearest double, for drawing and playback only.</summary>
     public double ToDouble() => (double)Numerator / Denominator;

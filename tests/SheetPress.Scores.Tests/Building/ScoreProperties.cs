@@ -9,13 +9,13 @@ public class ScoreProperties
     [Fact]
     public void A_built_score_passes_every_check() => RandomMusic.Music.Sample(
         music => ScoreChecks.Run(ScoreBuilder.Build(Lines.Header, music.Frame, music.Line)).ShouldBeEmpty(),
-        iter: 2000,
+        iter: 1000,
         print: Print);
 
     [Fact]
     public void Ties_merged_give_back_the_line() => RandomMusic.Music.Sample(
         music => Sounding(ScoreBuilder.Build(Lines.Header, music.Frame, music.Line)).ShouldBe(music.Line.Notes.Select(n => (n.Start, n.End, n.Tones[0].Pitch))),
-        iter: 2000,
+        iter: 1000,
         print: Print);
 
     // A note value never hides the middle of a bar of four beats unless it starts the bar (Gould, from memory).
@@ -32,7 +32,7 @@ public class ScoreProperties
                 }
             }
         },
-        iter: 2000,
+        iter: 1000,
         print: Print);
 
     private static IEnumerable<(Fraction Start, Fraction End, Pitch Pitch)> Sounding(Score score)

@@ -57,7 +57,7 @@ public class PlaybackOrderTests
             var order = PlaybackOrder.Of(score);
             order.Length.ShouldBeInRange(1, PlaybackOrder.MostMeasures);
             order.ShouldAllBe(i => i >= 0 && i < score.Measures.Length);
-        }, iter: 2000);
+        }, iter: 500);
     }
 
     private static (Score Score, List<char> Names) ScoreOf(string form)
