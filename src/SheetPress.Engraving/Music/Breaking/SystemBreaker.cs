@@ -20,11 +20,11 @@ internal sealed class SystemBreaker
 
     // Cost of a break by its place in the section: after four measures, after two, elsewhere; a section start is welcome.
     private const double AtSection = -0.3;
-    private const double AfterTwo = 0.35;
-    private const double Elsewhere = 0.9;
+    private const double AfterTwo = 0.8;
+    private const double Elsewhere = 1.4;
 
     // A last system of one short measure looks lost.
-    private const double LonelyMeasure = 0.6;
+    private const double LonelyMeasure = 1.5;
     private const double LonelyBelow = 0.3;
 
     // A single measure that is wider than the line has to be taken all the same.

@@ -51,22 +51,35 @@ internal static class ArticulationDrawer
         if (!byHead)
         {
             var edge = e.StemTip + (above ? -Gap - bounds.Bottom : Gap - bounds.Top);
-            canvas.Place([Ink.Centred(glyph, e.StemX, edge, MarkRole.Articulation, e.Plan.Origin)], above, Gap);
+            Place(canvas, e, Ink.Centred(glyph, e.StemX, edge, MarkRole.Articulation, e.Plan.Origin), above);
             return step;
         }
         var place = step + (2 * away);
         var insideStaff = Math.Abs(place) <= StaffSteps.TopLineStep;
         if (insideStaff && StaffSteps.IsLine(place)) place += away;
         var mark = Ink.Centred(glyph, e.Centre, StaffSteps.Y(place) - middle, MarkRole.Articulation, e.Plan.Origin);
-        if (insideStaff) canvas.Add(mark);
-        else canvas.Place([mark], above, Gap);
+        if (insideStaff)
+        {
+            canvas.Add(mark);
+            e.AddArticulation(above, mark.Bounds);
+        }
+        else
+        {
+            Place(canvas, e, mark, above);
+        }
         return place;
+    }
+
+    private static void Place(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)
+    {
+        var move = canvas.Place([mark], above, Gap);
+        e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
     }
 
     private static void Outside(StaffCanvas canvas, PlacedEvent e, string name, bool above)
     {
         var x = e.Centre;
         var mark = Ink.Centred(name + (above ? "Above" : "Below"), x, above ? -Gap : StaffSteps.BottomLine + Gap, MarkRole.Articulation, e.Plan.Origin);
-        canvas.Place([mark], above, Gap);
+        Place(canvas, e, mark, above);
     }
 }

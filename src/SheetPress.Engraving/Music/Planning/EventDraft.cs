@@ -29,6 +29,12 @@ internal sealed class EventDraft(ScoreEvent @event, int voice, MarkOrigin origin
 
     public MusicGlyph[] Glyphs => _glyphs ??= [.. Event.Tones.Select(t => Ink.Glyph(HeadGlyphs.Name(t.Head, Event.Value.Base)))];
 
+    /// <summary>
+    /// Left edge of the heads on the near side of the stem: heads of every width have their middle where that of a black head is,
+    /// so that voices and fret numbers line up.
+    /// </summary>
+    public double NearX => Shift + ((Ink.Glyph("noteheadBlack").Bounds.Right - HeadWidth) / 2);
+
     /// <summary>Width of the heads on the near side of the stem.</summary>
     public double HeadWidth => Glyphs[0].Bounds.Right;
 
@@ -40,7 +46,7 @@ internal sealed class EventDraft(ScoreEvent @event, int voice, MarkOrigin origin
         for (var i = 0; i < Steps.Length; i++)
         {
             var aside = HasStem ? HeadWidth - Ink.Defaults.StemThickness : HeadWidth;
-            var x = Shift + (displaced[i] ? (Stem == StemDirection.Up ? aside : -aside) : 0);
+            var x = NearX + (displaced[i] ? (Stem == StemDirection.Up ? aside : -aside) : 0);
             heads.Add(new HeadPlan(Event.Tones[i], Steps[i], x, Glyphs[i]));
         }
         return heads.MoveToImmutable();

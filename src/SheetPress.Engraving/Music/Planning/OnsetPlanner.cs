@@ -155,8 +155,8 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             var rest = marks.Count > 0 ? marks[0].Bounds : new Box(0, 0, Ink.Glyph("restQuarter").Bounds.Right, 0);
             return plan with { Left = rest.Left, Right = rest.Right, Centre = (rest.Left + rest.Right) / 2 };
         }
-        // The near side of the stem: undisplaced heads stand at the shift of the event.
-        var near = heads.First(h => h.X == draft.Shift);
+        // The near side of the stem: there is always one.
+        var near = heads.First(h => h.X == draft.NearX);
         var half = Ink.Defaults.StemThickness / 2;
         var up = draft.Stem == StemDirection.Up;
         var anchor = near.Glyph.Anchors.TryGetValue(up ? "stemUpSE" : "stemDownNW", out var found) ? found : new Point(up ? near.Glyph.Bounds.Right : 0, 0);

@@ -26,11 +26,13 @@ internal static class TempoSymbol
             NoteBase.Eighth => "metNote8thUp",
             _ => "metNote16thUp",
         };
-        builder.Glyph(name, NoteScale * size);
+        // The sign has the middle of its head on the baseline; it is raised to stand on it.
+        var rise = Ink.Glyph(name).Bounds.Bottom * NoteScale * size;
+        builder.Glyph(name, NoteScale * size, rise);
         for (var i = 0; i < tempo.Beat.Dots; i++)
         {
             builder.X += 0.08 * size;
-            builder.Glyph("metAugmentationDot", NoteScale * size);
+            builder.Glyph("metAugmentationDot", NoteScale * size, rise);
         }
         builder.X += Space * size;
         builder.Text("= " + tempo.BeatsPerMinute.ToString("0.##", CultureInfo.InvariantCulture), Font, size);

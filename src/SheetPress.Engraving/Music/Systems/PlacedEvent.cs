@@ -6,6 +6,9 @@ namespace SheetPress.Engraving;
 /// <param name="x">x of its column.</param>
 internal sealed class PlacedEvent(EventPlan plan, PlacedMeasure measure, double x)
 {
+    private double _articulationTop = double.PositiveInfinity;
+    private double _articulationBottom = double.NegativeInfinity;
+
     /// <summary>The event as planned.</summary>
     public EventPlan Plan { get; } = plan;
 
@@ -33,11 +36,21 @@ internal sealed class PlacedEvent(EventPlan plan, PlacedMeasure measure, double 
     /// <summary>Whether the stem points up.</summary>
     public bool IsUp => Plan.Stem == StemDirection.Up;
 
-    /// <summary>y of the end of the event on a side: the stem tip where the stem points there, else the outer edge of the heads.</summary>
+    /// <summary>
+    /// y of the end of the event on a side: the stem tip where the stem points there, else the outer edge of the heads, or of the
+    /// articulations beside them.
+    /// </summary>
     public double Edge(bool above)
     {
-        var heads = above ? Plan.TopHead - 0.5 : Plan.BottomHead + 0.5;
-        if (!Plan.HasStem || IsUp != above) return heads;
-        return above ? Math.Min(heads, StemTip) : Math.Max(heads, StemTip);
+        var edge = above ? Plan.TopHead - 0.5 : Plan.BottomHead + 0.5;
+        if (Plan.HasStem && IsUp == above) edge = above ? Math.Min(edge, StemTip) : Math.Max(edge, StemTip);
+        return above ? Math.Min(edge, _articulationTop) : Math.Max(edge, _articulationBottom);
+    }
+
+    /// <summary>Takes note of an articulation that belongs to the event.</summary>
+    public void AddArticulation(bool above, Box ink)
+    {
+        if (above) _articulationTop = Math.Min(_articulationTop, ink.Top);
+        else _articulationBottom = Math.Max(_articulationBottom, ink.Bottom);
     }
 }

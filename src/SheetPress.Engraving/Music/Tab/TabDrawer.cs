@@ -14,7 +14,12 @@ internal static class TabDrawer
         {
             if (e.Plan.Event.IsRest) continue;
             var isFirst = e.Measure == frame.Measures[0] && e.Plan.Event.Onset == Scores.Fraction.Zero;
-            foreach (var mark in FretNumbers.Of(e.Plan, sizes, showTied: isFirst)) numbers.Add(mark.Transform(1, e.X, 0));
+            foreach (var mark in FretNumbers.Of(e.Plan, sizes, showTied: isFirst))
+            {
+                var number = mark.Transform(1, e.X, 0);
+                // Both voices may stop the same string at the same moment: one number says so.
+                if (!numbers.Exists(n => n.Bounds.Overlaps(number.Bounds))) numbers.Add(number);
+            }
         }
         DrawLines(frame, canvas, strings, numbers);
         canvas.AddAll(numbers);
