@@ -88,6 +88,9 @@ public enum MarkRole
 /// <param name="Event">Index of the event in its voice.</param>
 public readonly record struct MarkOrigin(int System, int Measure, int Staff, int Event)
 {
+    /// <summary>Voice of the event: 0 the upper, 1 the lower.</summary>
+    public int Voice { get; init; }
+
     /// <summary>No origin in the music.</summary>
     public static MarkOrigin None => new(-1, -1, -1, -1);
 }

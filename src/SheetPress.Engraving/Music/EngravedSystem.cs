@@ -6,6 +6,9 @@ namespace SheetPress.Engraving;
 /// </summary>
 public sealed record EngravedSystem
 {
+    // Ink of neighbouring systems that is this near sideways counts as one above the other.
+    private const double SidePadding = 0.5;
+
     /// <summary>The marks.</summary>
     public required Drawing Drawing { get; init; }
 
@@ -48,5 +51,5 @@ public sealed record EngravedSystem
     /// </summary>
     /// <param name="next">The system below.</param>
     /// <param name="gap">Smallest white between the outlines, in staff spaces.</param>
-    public double DistanceTo(EngravedSystem next, double gap) => Lower.DistanceTo(next.Upper, gap);
+    public double DistanceTo(EngravedSystem next, double gap) => Lower.DistanceTo(next.Upper, gap, SidePadding);
 }

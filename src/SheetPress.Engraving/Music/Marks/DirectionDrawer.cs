@@ -48,7 +48,8 @@ internal static class DirectionDrawer
     {
         foreach (var measure in frame.Measures)
         {
-            foreach (var direction in measure.Plan.Context.Measure.Directions) yield return (measure, direction, new MarkOrigin(frame.Index, measure.Plan.Context.Index, -1, -1));
+            var directions = measure.Plan.Context.Measure.Directions;
+            for (var i = 0; i < directions.Length; i++) yield return (measure, directions[i], new MarkOrigin(frame.Index, measure.Plan.Context.Index, -1, i));
         }
     }
 }

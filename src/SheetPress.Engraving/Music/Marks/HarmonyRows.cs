@@ -49,7 +49,8 @@ internal static class HarmonyRows
     {
         foreach (var measure in frame.Measures)
         {
-            foreach (var harmony in measure.Plan.Context.Measure.Harmonies) yield return (measure, harmony, new MarkOrigin(frame.Index, measure.Plan.Context.Index, -1, -1));
+            var harmonies = measure.Plan.Context.Measure.Harmonies;
+            for (var i = 0; i < harmonies.Length; i++) yield return (measure, harmonies[i], new MarkOrigin(frame.Index, measure.Plan.Context.Index, -1, i));
         }
     }
 }

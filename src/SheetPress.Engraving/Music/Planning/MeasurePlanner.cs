@@ -45,7 +45,7 @@ internal sealed class MeasurePlanner(Score score)
         {
             var e = voice.Events[i];
             var whole = e.IsRest && voice.Events.Length == 1;
-            var origin = new MarkOrigin(-1, context.Index, 0, i);
+            var origin = new MarkOrigin(-1, context.Index, 0, i) { Voice = voiceIndex };
             drafts[i] = new EventDraft(e, voiceIndex, origin)
             {
                 ScoreVoice = scoreVoice,

@@ -1,8 +1,8 @@
 namespace SheetPress.Engraving;
 
 /// <summary>
-/// Boxes that together cover the ink of a mark closely: one for upright things, slices for slanted and curved ones, and for
-/// glyphs with SMuFL cut-out anchors the box without its empty corners.
+/// Boxes that together cover the ink of a mark closely: one for upright things, slices for slanted and curved ones and for glyphs
+/// with empty corners.
 /// </summary>
 internal static class InkCover
 {
@@ -26,34 +26,12 @@ internal static class InkCover
 
     private static int Slices(double width, double unit) => Math.Clamp((int)Math.Ceiling(width / (SliceWidth * unit)), 1, MostSlices);
 
-    private static List<Box> OfGlyph(GlyphMark mark)
+    private static IEnumerable<Box> OfGlyph(GlyphMark mark)
     {
-        var anchors = mark.Glyph.Anchors;
-        if (!HasCutOuts(mark)) return [mark.Bounds];
-        var bounds = mark.Glyph.Bounds;
-        List<double> edges = [bounds.Left, bounds.Right];
-        foreach (var (name, anchor) in anchors)
-        {
-            if (name.StartsWith("cutOut", StringComparison.Ordinal)) edges.Add(anchor.X);
-        }
-        edges.Sort();
-        var boxes = new List<Box>(edges.Count - 1);
-        for (var i = 1; i < edges.Count; i++)
-        {
-            var middle = (edges[i - 1] + edges[i]) / 2;
-            var (top, bottom) = (bounds.Top, bounds.Bottom);
-            if (anchors.TryGetValue("cutOutNE", out var ne) && middle > ne.X) top = Math.Max(top, ne.Y);
-            if (anchors.TryGetValue("cutOutNW", out var nw) && middle < nw.X) top = Math.Max(top, nw.Y);
-            if (anchors.TryGetValue("cutOutSE", out var se) && middle > se.X) bottom = Math.Min(bottom, se.Y);
-            if (anchors.TryGetValue("cutOutSW", out var sw) && middle < sw.X) bottom = Math.Min(bottom, sw.Y);
-            if (edges[i] > edges[i - 1]) boxes.Add(new Box(edges[i - 1], top, edges[i], bottom).Transform(mark.StaffSpace, mark.Position.X, mark.Position.Y));
-        }
-        return boxes;
+        var profile = GlyphProfiles.Of(mark.Glyph);
+        if (profile.Count == 0) return [mark.Bounds];
+        return profile.Select(b => b.Transform(mark.StaffSpace, mark.Position.X, mark.Position.Y));
     }
-
-    // Cut-outs of noteheads are too small to matter.
-    private static bool HasCutOuts(GlyphMark mark) =>
-        mark.Glyph.Name.StartsWith("accidental", StringComparison.Ordinal) && mark.Glyph.Anchors.Count > 0;
 
     private static IEnumerable<Box> OfLine(LineMark line, double unit)
     {

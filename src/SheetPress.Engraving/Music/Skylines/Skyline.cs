@@ -32,18 +32,21 @@ public sealed record Skyline(bool IsUpper, ImmutableArray<SkylineStep> Steps)
     /// How far below this lower outline's axis the axis of an upper outline has to lie so that no ink comes nearer than a gap.
     /// Only ink that shares x counts; with none shared the result is negative infinity.
     /// </summary>
+    /// <param name="below">The upper outline of what lies below.</param>
+    /// <param name="gap">Least white between the outlines.</param>
+    /// <param name="padding">Ink counts as sharing x when it is at most this far beside.</param>
     /// <exception cref="InvalidOperationException">This is no lower outline or the other no upper one.</exception>
-    public double DistanceTo(Skyline below, double gap)
+    public double DistanceTo(Skyline below, double gap, double padding = 0)
     {
         if (IsUpper || !below.IsUpper) throw new InvalidOperationException("Distance is from a lower outline to an upper one.");
         var distance = double.NegativeInfinity;
-        var j = 0;
+        var first = 0;
         foreach (var step in Steps)
         {
-            while (j > 0 && below.Steps[j - 1].Right > step.Left) j--;
-            for (; j < below.Steps.Length && below.Steps[j].Left < step.Right; j++)
+            while (first < below.Steps.Length && below.Steps[first].Right <= step.Left - padding) first++;
+            for (var j = first; j < below.Steps.Length && below.Steps[j].Left < step.Right + padding; j++)
             {
-                if (below.Steps[j].Right > step.Left) distance = Math.Max(distance, step.Y - below.Steps[j].Y + gap);
+                distance = Math.Max(distance, step.Y - below.Steps[j].Y + gap);
             }
         }
         return distance;

@@ -12,6 +12,9 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
     // White between the ink that belongs to the staff and the ink that belongs to the tab.
     private const double StaffGap = 0.8;
 
+    // Ink of staff and tab that is this near sideways counts as one above the other.
+    private const double SidePadding = 0.3;
+
     private readonly TextSizes _sizes = new(options.StaffSpace);
 
     private bool HasStaff => score.Layout != StaffLayout.Tab;
@@ -26,7 +29,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         var tabTop = 0.0;
         if (staff is not null && tab is not null)
         {
-            tabTop = Math.Max(StaffSteps.BottomLine + LeastStaffDistance, staff.Lower.ToSkyline().DistanceTo(tab.Upper.ToSkyline(), StaffGap));
+            tabTop = Math.Max(StaffSteps.BottomLine + LeastStaffDistance, staff.Lower.ToSkyline().DistanceTo(tab.Upper.ToSkyline(), StaffGap, SidePadding));
         }
         var spans = new List<StaffSpan>();
         if (staff is not null) spans.Add(StaffSpan.Staff(0));

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace SheetPress.Engraving;
+
+/// <summary>The machine's eye for one system: reads nothing but its display list and how far it was stretched.</summary>
+public static class SystemLint
+{
+    /// <summary>A system is stretched to this many times its natural width at most.</summary>
+    public const double MostStretch = 1.6;
+
+    /// <summary>Nor squeezed below this.</summary>
+    public const double LeastStretch = 0.85;
+
+    // The bracket and its room hang out on the left; nothing hangs out on the right.
+    private const double LeftRoom = 1.6;
+    private const double RightRoom = 0.1;
+
+    /// <summary>Checks a system.</summary>
+    /// <param name="system">The system, in staff spaces.</param>
+    /// <param name="staffSpace">Length of a staff space in millimetres.</param>
+    public static ImmutableArray<LintFinding> Check(EngravedSystem system, double staffSpace)
+    {
+        var marks = system.Drawing.Marks;
+        var findings = ImmutableArray.CreateBuilder<LintFinding>();
+        findings.AddRange(Music(marks, 1));
+        findings.AddRange(TextSizeLint.Check(marks, staffSpace));
+        foreach (var mark in marks)
+        {
+            var bounds = mark.Bounds;
+            if (bounds.Left < -LeftRoom || bounds.Right > system.Width + RightRoom) findings.Add(new LintFinding(LintRule.Margin, mark.Origin, bounds, $"{mark.Role} reaches beyond the system"));
+        }
+        if (system.StretchRatio is > MostStretch or < LeastStretch)
+        {
+            var where = marks.Length > 0 ? marks[0].Origin with { Measure = system.FirstMeasure } : MarkOrigin.None;
+            findings.Add(new LintFinding(LintRule.Stretch, where, system.Drawing.Bounds, FormattableString.Invariant($"system is set to {system.StretchRatio:0.00} times its natural width")));
+        }
+        return findings.ToImmutable();
+    }
+
+    /// <summary>The rules that need no more than the marks of one system.</summary>
+    internal static IEnumerable<LintFinding> Music(IReadOnlyList<Mark> marks, double unit) =>
+        InkLint.Check(marks, unit).Concat(NoteLint.Check(marks, unit)).Concat(BarlineLint.Check(marks, unit));
+}
