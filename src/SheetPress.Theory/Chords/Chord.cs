@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
 
 namespace SheetPress.Theory;
 
@@ -13,23 +14,31 @@ public sealed record Chord(NoteName Root, ChordQuality Quality, NoteName? Bass =
     public NoteName Lowest => Bass ?? Root;
 
     /// <summary>The chord tones, root first, spelled from the root.</summary>
-    public ImmutableArray<ChordTone> Tones => [.. Quality.Degrees.Select(d => new ChordTone(d, NoteOf(d)))];
+    public ImmutableArray<ChordTone> Tones
+    {
+        get
+        {
+            var degrees = Quality.Degrees;
+            var tones = new ChordTone[degrees.Length];
+            for (var i = 0; i < tones.Length; i++) tones[i] = new ChordTone(degrees[i], NoteOf(degrees[i]));
+            return ImmutableCollectionsMarshal.AsImmutableArray(tones);
+        }
+    }
 
     /// <summary>The symbol taken apart for engraving.</summary>
     public ChordSymbol Symbol
     {
         get
         {
-            var (main, changes) = Quality.Parts;
-            var display = Display(main).Replace("Maj", "(maj", StringComparison.Ordinal);
-            if (display.Contains("(maj", StringComparison.Ordinal)) display += ")";
-            // Additions and omissions alone stay on the baseline; behind a raised alteration they follow it up.
-            var onBaseline = !changes.Any(c => c[0] is 'b' or '#' || c == "alt");
-            return onBaseline
-                ? new(Root, display + string.Concat(changes.Select(Display)), [], Bass)
-                : new(Root, display, [.. changes.Select(Display)], Bass);
-
-            static string Display(string part) => part.Replace('b', '♭').Replace('#', '♯');
+            var parts = Quality.Parts;
+            // "m(maj7)"; no basic name holds a flat or a sharp.
+            var main = parts.Main;
+            if (main.Contains("Maj", StringComparison.Ordinal)) main = main.Replace("Maj", "(maj", StringComparison.Ordinal) + ")";
+            var changes = new string[parts.Changes.Length];
+            for (var i = 0; i < changes.Length; i++) changes[i] = parts.Changes[i].Replace('b', '♭').Replace('#', '♯');
+            // Alterations come first. Additions and omissions alone stay on the baseline; behind an alteration they follow it up.
+            var isRaised = changes.Length > 0 && (changes[0][0] is '♭' or '♯' || changes[0] == "alt");
+            return isRaised ? new(Root, main, [.. changes], Bass) : new(Root, main + string.Concat(changes), [], Bass);
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 
@@ -7,31 +6,25 @@ namespace SheetPress.Theory;
 /// <summary>Writes the canonical suffix of a chord and its name in words.</summary>
 internal static class ChordNaming
 {
-    /// <summary>The two parts of a suffix: the basic name ("m7", "13sus4") and what follows it in order ("b5", "#11", "add9", "no5", "alt").</summary>
-    internal static (string Main, ImmutableArray<string> Changes) Parts(ChordShape shape)
+    /// <summary>The suffix of a shape in its two parts.</summary>
+    internal static SuffixParts Parts(ChordShape shape)
     {
-        var changes = ImmutableArray.CreateBuilder<string>();
-        var omissions = new List<string>();
         var main = Main(shape);
-        if (shape.Third is null && !shape.IsSuspendedFourth && !shape.IsSuspendedSecond && main != "5") omissions.Add("no3");
-        var fifthIsNamed = shape.IsDiminished || shape.IsAugmented;
-        if (!shape.HasNumber(5)) omissions.Add("no5");
+        var changes = new List<string>();
         var additions = new List<string>();
+        var fifthIsNamed = shape.IsDiminished || shape.IsAugmented;
         foreach (var degree in shape.Degrees)
         {
+            var altered = degree.Alteration != 0;
             switch (degree.Number)
             {
-                case 5 when degree.Alteration != 0 && !fifthIsNamed:
-                    (shape.Has(new(5)) ? additions : (ICollection<string>)changes).Add((shape.Has(new(5)) ? "add" : "") + degree);
+                case 5 when altered && !fifthIsNamed:
+                case 9 or 11 or 13 when altered && shape.Top >= 6:
+                    // Beside the natural tone the altered one is an addition.
+                    if (shape.Has(degree.Number)) additions.Add("add" + degree);
+                    else changes.Add(degree.ToString());
                     break;
-                case 6 when degree.Alteration != 0:
-                    additions.Add("add" + degree);
-                    break;
-                case 9 or 11 or 13 when degree.Alteration != 0:
-                    var bare = shape.Top >= 6 && !shape.Has(new(degree.Number));
-                    if (bare) changes.Add(degree.ToString());
-                    else additions.Add("add" + degree);
-                    break;
+                case 6 or 9 or 11 or 13 when altered:
                 case 9 when shape.Top < 6:
                 case 11 when shape.Top < 11 || (shape.Top == 13 && !shape.IsMinor):
                 case 13 when shape.Top < 13:
@@ -39,27 +32,11 @@ internal static class ChordNaming
                     break;
             }
         }
-        if (main == "7" && changes is ["#5", "b9", "#9"])
-        {
-            changes.Clear();
-            changes.Add("alt");
-        }
+        if (main == "7" && changes is ["#5", "b9", "#9"]) changes = ["alt"];
         changes.AddRange(additions);
-        changes.AddRange(omissions);
-        return (main, changes.ToImmutable());
-    }
-
-    /// <summary>The suffix made of its parts. An accidental right after the root would read as part of it, so it goes into brackets.</summary>
-    internal static string Join(string main, ImmutableArray<string> changes)
-    {
-        if (changes.IsEmpty) return main;
-        var text = new StringBuilder(main);
-        for (var i = 0; i < changes.Length; i++)
-        {
-            if (i == 0 && main.Length == 0 && changes[i][0] is 'b' or '#') text.Append('(').Append(changes[i]).Append(')');
-            else text.Append(changes[i]);
-        }
-        return text.ToString();
+        if (shape.Third is null && !shape.IsSuspendedFourth && !shape.IsSuspendedSecond && main != "5") changes.Add("no3");
+        if (!shape.HasNumber(5)) changes.Add("no5");
+        return new(main, [.. changes]);
     }
 
     private static string Main(ChordShape shape)
@@ -73,8 +50,8 @@ internal static class ChordNaming
         {
             { Alteration: 0 } => (shape.IsMinor ? "Maj" : "maj") + top,
             { } => top,
-            null when shape.HasSixth => shape.Has(new(9)) ? "6/9" : "6",
-            null when shape.Third is null && suspension.Length == 0 && shape.Has(new(5)) => "5",
+            null when shape.HasSixth => shape.Has(9) ? "6/9" : "6",
+            null when shape.Third is null && suspension.Length == 0 && shape.Has(5) => "5",
             _ => "",
         };
         return minor + body + suspension;

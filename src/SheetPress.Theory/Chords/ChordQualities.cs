@@ -28,8 +28,7 @@ public static class ChordQualities
     /// <summary>The quality of a shape: the row of the table, or a new one.</summary>
     internal static ChordQuality Of(ChordShape shape)
     {
-        var (main, changes) = ChordNaming.Parts(shape);
-        var suffix = ChordNaming.Join(main, changes);
+        var suffix = ChordNaming.Parts(shape).ToString();
         return BySuffix.TryGetValue(suffix, out var row) ? row : new ChordQuality(shape, suffix);
     }
 
@@ -37,8 +36,16 @@ public static class ChordQualities
     /// <exception cref="KeyNotFoundException">No row has this suffix.</exception>
     internal static ChordQuality Row(string suffix) => BySuffix[suffix];
 
-    private static Dictionary<string, ChordQuality> BySuffix =>
-        bySuffix ??= All.ToDictionary(q => q.Suffix, StringComparer.Ordinal);
+    private static Dictionary<string, ChordQuality> BySuffix
+    {
+        get
+        {
+            if (bySuffix is not null) return bySuffix;
+            var rows = new Dictionary<string, ChordQuality>(All.Length, StringComparer.Ordinal);
+            foreach (var quality in All) rows.Add(quality.Suffix, quality);
+            return bySuffix = rows;
+        }
+    }
 
     private static ChordQuality[] Rows() =>
     [

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace SheetPress.Theory;
 
@@ -6,10 +7,13 @@ namespace SheetPress.Theory;
 /// The build of a chord as its degrees tell it: which third, which fifths, which seventh, how far the thirds are stacked. Names, suffixes and
 /// kinds are all read off this, so two ways to write the same tones come out as one quality.
 /// </summary>
-internal readonly struct ChordShape
+/// <remarks>Plain arrays and loops: this runs at the start of every process, where generic code over own structs costs most.</remarks>
+internal sealed class ChordShape
 {
+    private readonly Degree[] degrees;
+
     /// <summary>Degrees by number, then by alteration, root first, none twice. Sixths beside a seventh are thirteenths; seconds and fourths beside a third are ninths and elevenths.</summary>
-    internal ImmutableArray<Degree> Degrees { get; }
+    internal ImmutableArray<Degree> Degrees => ImmutableCollectionsMarshal.AsImmutableArray(degrees);
 
     /// <summary>The third; null when suspended or left out.</summary>
     internal Degree? Third { get; }
@@ -20,14 +24,20 @@ internal readonly struct ChordShape
     /// <summary>The highest number that the basic name says: 0 (a triad), 6, 7, 9, 11 or 13.</summary>
     internal int Top { get; }
 
-    internal ChordShape(IEnumerable<Degree> degrees)
+    /// <summary>Makes a shape of degrees above the root, in any order, the root itself left out or not.</summary>
+    internal ChordShape(Degree[] given)
     {
-        var given = degrees.ToArray();
-        var hasThird = Array.Exists(given, d => d.Number == 3);
-        var hasSeventh = Array.Exists(given, d => d.Number == 7);
-        var hasSecond = !hasThird && Array.IndexOf(given, new Degree(2)) >= 0;
-        var hasFourth = !hasThird && Array.IndexOf(given, new Degree(4)) >= 0;
-        var list = new List<Degree>(given.Length + 1) { Degree.Root };
+        var (hasThird, hasSeventh, hasSecond, hasFourth) = (false, false, false, false);
+        foreach (var degree in given)
+        {
+            hasThird |= degree.Number == 3;
+            hasSeventh |= degree.Number == 7;
+            hasSecond |= degree is { Number: 2, Alteration: 0 };
+            hasFourth |= degree is { Number: 4, Alteration: 0 };
+        }
+        var sorted = new Degree[given.Length + 1];
+        sorted[0] = Degree.Root;
+        var count = 1;
         foreach (var degree in given)
         {
             var natural = degree.Alteration == 0;
@@ -35,27 +45,37 @@ internal readonly struct ChordShape
             {
                 2 when hasThird || !natural => 9,
                 4 when hasThird || !natural => 11,
-                9 when natural && hasSecond => 2,
-                11 when natural && (hasFourth || hasSecond) => 4,
+                9 when natural && hasSecond && !hasThird => 2,
+                11 when natural && (hasFourth || hasSecond) && !hasThird => 4,
                 6 when hasSeventh => 13,
                 13 when !hasSeventh => 6,
                 var n => n,
             };
-            var normal = new Degree(number, degree.Alteration);
-            if (!list.Contains(normal)) list.Add(normal);
+            Insert(sorted, ref count, new Degree(number, degree.Alteration));
         }
-        list.Sort((a, b) => a.Number != b.Number ? a.Number - b.Number : a.Alteration - b.Alteration);
-        Degrees = [.. list];
+        degrees = count == sorted.Length ? sorted : sorted[..count];
         Third = First(3);
         Seventh = First(7);
         Top = FindTop();
     }
 
-    internal bool IsSuspendedFourth => Third is null && Has(new(4));
+    private static void Insert(Degree[] sorted, ref int count, Degree degree)
+    {
+        var at = count;
+        while (at > 0 && Compare(sorted[at - 1], degree) > 0) at--;
+        if (at > 0 && Compare(sorted[at - 1], degree) == 0) return;
+        for (var i = count; i > at; i--) sorted[i] = sorted[i - 1];
+        sorted[at] = degree;
+        count++;
+    }
 
-    internal bool IsSuspendedSecond => Third is null && Has(new(2));
+    private static int Compare(Degree a, Degree b) => a.Number != b.Number ? a.Number - b.Number : a.Alteration - b.Alteration;
 
-    internal bool HasSixth => Seventh is null && Has(new(6));
+    internal bool IsSuspendedFourth => Third is null && Has(4);
+
+    internal bool IsSuspendedSecond => Third is null && Has(2);
+
+    internal bool HasSixth => Seventh is null && Has(6);
 
     internal bool IsMinor => Third is { Alteration: -1 };
 
@@ -65,13 +85,19 @@ internal readonly struct ChordShape
     /// <summary>Whether "aug" names third and fifth together.</summary>
     internal bool IsAugmented => !IsMinor && !IsSuspendedFourth && !IsSuspendedSecond && Seventh is null && !HasSixth && FifthIs(1);
 
-    internal bool Has(Degree degree) => Degrees.Contains(degree);
+    internal bool Has(Degree degree) => Has(degree.Number, degree.Alteration);
+
+    internal bool Has(int number, int alteration = 0)
+    {
+        foreach (var degree in degrees) if (degree.Number == number && degree.Alteration == alteration) return true;
+        return false;
+    }
 
     internal bool HasNumber(int number) => First(number) is not null;
 
     internal Degree? First(int number)
     {
-        foreach (var degree in Degrees) if (degree.Number == number) return degree;
+        foreach (var degree in degrees) if (degree.Number == number) return degree;
         return null;
     }
 
@@ -79,7 +105,7 @@ internal readonly struct ChordShape
     internal bool FifthIs(int alteration)
     {
         var found = false;
-        foreach (var degree in Degrees)
+        foreach (var degree in degrees)
         {
             if (degree.Number != 5) continue;
             if (degree.Alteration != alteration) return false;
@@ -93,8 +119,8 @@ internal readonly struct ChordShape
         if (Seventh is null) return HasSixth ? 6 : 0;
         if (!HasNumber(9)) return 7;
         // Over a major third players leave the 11th out of a 13th chord; over a minor third it belongs.
-        if (Has(new(13)) && (!IsMinor || HasNumber(11))) return 13;
-        if (Has(new(11))) return 11;
-        return Has(new(9)) ? 9 : 7;
+        if (Has(13) && (!IsMinor || HasNumber(11))) return 13;
+        if (Has(11)) return 11;
+        return Has(9) ? 9 : 7;
     }
 }

@@ -10,7 +10,8 @@ internal sealed class ChordSuffixReader(string text, int start)
 
     private readonly List<Degree> altered = [];
     private readonly List<Degree> added = [];
-    private readonly List<(int Number, int At)> omitted = [];
+    private readonly List<int> omitted = [];
+    private readonly List<int> omittedAt = [];
     private int depth;
     private int openedAt;
     private Family family;
@@ -43,12 +44,12 @@ internal sealed class ChordSuffixReader(string text, int start)
         if (Error is null && depth > 0) Fail(openedAt, "The bracket is not closed");
         if (Error is not null) return null;
         var degrees = Degrees();
-        return Error is null ? new ChordShape(degrees) : null;
+        return Error is null ? new ChordShape([.. degrees]) : null;
     }
 
     private void ReadBasicName()
     {
-        if (AcceptAny("ø", "Ø", "∅") || AcceptWord("hdim") || AcceptWord("half-dim"))
+        if (Accept("ø") || Accept("Ø") || Accept("∅") || AcceptWord("hdim") || AcceptWord("half-dim"))
         {
             family = Family.HalfDiminished;
             top = Math.Max(7, ReadTop());
@@ -64,8 +65,8 @@ internal sealed class ChordSuffixReader(string text, int start)
             majorSeventh = top >= 7;
             return;
         }
-        if (AcceptWord("minor") || AcceptWord("min") || AcceptWord("mi") || AcceptAny("m", "-", "−", "–")) family = Family.Minor;
-        else if (AcceptWord("dim") || AcceptAny("°", "º", "˚") || (Peek() == 'o' && !Follows("omit") && AcceptAny("o"))) family = Family.Diminished;
+        if (AcceptWord("minor") || AcceptWord("min") || AcceptWord("mi") || Accept("m") || Accept("-") || Accept("−") || Accept("–")) family = Family.Minor;
+        else if (AcceptWord("dim") || Accept("°") || Accept("º") || Accept("˚") || (!Follows("omit") && Accept("o"))) family = Family.Diminished;
         else if (AcceptWord("aug") || AcceptPlus()) family = Family.Augmented;
         if (family != Family.None && AcceptMajorSeventh()) return;
         var at = At;
@@ -100,10 +101,10 @@ internal sealed class ChordSuffixReader(string text, int start)
     private bool ReadSuspension()
     {
         var at = At;
-        if (AcceptAny("24", "42", "2/4")) { suspendedSecond = suspendedFourth = true; return true; }
-        if (AcceptAny("2")) { suspendedSecond = true; return true; }
+        if (Accept("24") || Accept("42") || Accept("2/4")) { suspendedSecond = suspendedFourth = true; return true; }
+        if (Accept("2")) { suspendedSecond = true; return true; }
         suspendedFourth = true;
-        if (AcceptAny("4")) return true;
+        if (Accept("4")) return true;
         var number = ReadTop();
         if (number >= 7 && top == 0) { top = number; return true; }
         return number == 0 || Fail(at, "The number goes before sus, as in 7sus4");
@@ -116,7 +117,7 @@ internal sealed class ChordSuffixReader(string text, int start)
         var alteration = ReadAccidental();
         if (TryNumber(out var number) && (number is 2 or 3 or 4 or 6 or 9 or 11 or 13 || (number == 5 && alteration != 0)))
         {
-            added.Add(new(number, alteration));
+            added.Add(Tension(number, alteration));
             return true;
         }
         return Fail(at, "After add comes 2, 4, 6, 9, 11 or 13, with b or # before it if needed, as in add9");
@@ -128,14 +129,15 @@ internal sealed class ChordSuffixReader(string text, int start)
         var at = At;
         if (!TryNumber(out var number) || number is not (3 or 5 or 7 or 9 or 11)) return Fail(at, "After no comes the tone to leave out, as in no3 or no5");
         _ = AcceptWord("rd") || AcceptWord("th");
-        omitted.Add((number, at));
+        omitted.Add(number);
+        omittedAt.Add(at);
         return true;
     }
 
     private bool ReadAltered()
     {
         if (family != Family.None || top > 7) return Fail(At - 3, "alt stands for a dominant seventh with altered fifth and ninths: write 7alt");
-        if (top == 0) _ = AcceptAny("7");
+        if (top == 0) _ = Accept("7");
         top = 7;
         alt = true;
         return true;
@@ -149,7 +151,7 @@ internal sealed class ChordSuffixReader(string text, int start)
         if (alteration == 0 || !TryNumber(out var number)) { At = at; return false; }
         if (number == 7 && alteration == 1 && top == 0 && family is Family.Minor or Family.Diminished) { MakeMajorSeventh(7); return true; }
         if (number is not (2 or 4 or 5 or 6 or 9 or 11 or 13)) return Fail(at, $"A chord has no altered {number}: 5, 9, 11 and 13 can be altered");
-        altered.Add(new(number, alteration));
+        altered.Add(Tension(number, alteration));
         return true;
     }
 
@@ -184,40 +186,64 @@ internal sealed class ChordSuffixReader(string text, int start)
 
     private List<Degree> Degrees()
     {
-        var degrees = new List<Degree>();
         // A tension after maj or sus speaks of the seventh chord: maj#11, susb9.
-        if (top == 0 && (majorWord || suspendedFourth) && altered.Exists(d => d.Number is not 5)) { top = 7; majorSeventh = majorWord; }
+        if (top == 0 && (majorWord || suspendedFourth) && IsAnyTensionAltered()) { top = 7; majorSeventh = majorWord; }
+        var degrees = new List<Degree>();
         var minor = family is Family.Minor or Family.Diminished or Family.HalfDiminished;
+        var suspended = suspendedSecond || suspendedFourth;
         if (suspendedSecond) degrees.Add(new(2));
         if (suspendedFourth) degrees.Add(new(4));
-        if (!suspendedSecond && !suspendedFourth && family != Family.Power) degrees.Add(new(3, minor ? -1 : 0));
-        if (!altered.Exists(d => d.Number == 5) && !alt) degrees.Add(new(5, family switch { Family.Diminished or Family.HalfDiminished => -1, Family.Augmented => 1, _ => 0 }));
+        if (!suspended && family != Family.Power) degrees.Add(new(3, minor ? -1 : 0));
+        if (!IsAltered(5) && !alt) degrees.Add(new(5, family switch { Family.Diminished or Family.HalfDiminished => -1, Family.Augmented => 1, _ => 0 }));
         if (top == 6) degrees.Add(new(6));
         if (sixNine) degrees.Add(new(9));
         if (top >= 7) degrees.Add(new(7, majorSeventh ? 0 : family == Family.Diminished ? -2 : -1));
-        if (alt) degrees.AddRange([new(5, 1), new(9, -1), new(9, 1)]);
-        if (top >= 9 && !IsAltered(9, 2)) degrees.Add(new(9));
-        if ((top == 11 || (top == 13 && minor && !suspendedSecond && !suspendedFourth)) && !IsAltered(11, 4) && !suspendedFourth) degrees.Add(new(11));
-        if (top == 13 && !IsAltered(13, 6)) degrees.Add(new(13));
-        foreach (var degree in altered) degrees.Add(degree.Number switch { 2 => new(9, degree.Alteration), 4 => new(11, degree.Alteration), _ => degree });
-        degrees.AddRange(added.Select(d => d.Number switch { 2 => new(9, d.Alteration), 4 => new(11, d.Alteration), _ => d }));
-        foreach (var (number, at) in omitted)
+        if (alt)
         {
-            if (degrees.RemoveAll(d => d.Number == number) == 0) Fail(at, $"The chord has no {number} to leave out");
+            degrees.Add(new(5, 1));
+            degrees.Add(new(9, -1));
+            degrees.Add(new(9, 1));
         }
+        if (top >= 9 && !IsAltered(9)) degrees.Add(new(9));
+        // Over a major third players leave the 11th out of a 13th chord.
+        if ((top == 11 || (top == 13 && minor && !suspended)) && !IsAltered(11) && !suspendedFourth) degrees.Add(new(11));
+        if (top == 13 && !IsAltered(13)) degrees.Add(new(13));
+        degrees.AddRange(altered);
+        degrees.AddRange(added);
+        for (var i = 0; i < omitted.Count; i++) Omit(degrees, omitted[i], omittedAt[i]);
         return degrees;
     }
 
-    private bool IsAltered(int number, int octaveLower) => altered.Exists(d => d.Number == number || d.Number == octaveLower);
+    private void Omit(List<Degree> degrees, int number, int at)
+    {
+        var count = degrees.Count;
+        for (var i = count - 1; i >= 0; i--) if (degrees[i].Number == number) degrees.RemoveAt(i);
+        if (degrees.Count == count) Fail(at, $"The chord has no {number} to leave out");
+    }
+
+    private bool IsAnyTensionAltered()
+    {
+        foreach (var degree in altered) if (degree.Number != 5) return true;
+        return false;
+    }
+
+    private bool IsAltered(int number)
+    {
+        foreach (var degree in altered) if (degree.Number == number || (degree.Number == 6 && number == 13)) return true;
+        return false;
+    }
+
+    // 2 and 4 are spoken of as 9 and 11, except by sus.
+    private static Degree Tension(int number, int alteration) => new(number switch { 2 => 9, 4 => 11, _ => number }, alteration);
 
     private int ReadTop()
     {
-        if (AcceptAny("6/9", "69")) { sixNine = true; return 6; }
-        foreach (var (word, value) in ((string, int)[])[("13", 13), ("11", 11), ("9", 9), ("7", 7), ("6", 6)])
-        {
-            if (AcceptAny(word)) return value;
-        }
-        return 0;
+        if (Accept("6/9") || Accept("69")) { sixNine = true; return 6; }
+        if (Accept("13")) return 13;
+        if (Accept("11")) return 11;
+        if (Accept("9")) return 9;
+        if (Accept("7")) return 7;
+        return Accept("6") ? 6 : 0;
     }
 
     // A run of one kind of sign; + and - count as signs when a number follows.
@@ -254,14 +280,14 @@ internal sealed class ChordSuffixReader(string text, int start)
 
     private bool AcceptMajor(out bool triangle)
     {
-        triangle = AcceptAny("Δ", "∆", "△");
+        triangle = Accept("Δ") || Accept("∆") || Accept("△");
         if (triangle) return true;
         if (AcceptWord("major") || AcceptWord("maj")) return true;
         // Not the "ma" of madd9.
         if (Follows("ma") && (At + 2 >= text.Length || !char.IsAsciiLetter(text[At + 2]))) { At += 2; return true; }
         if (Peek() == 'j' && IsDigit(At + 1)) { At++; return true; }
         // Not the capital M of Min.
-        return !Follows("mi") && AcceptAny("M");
+        return !Follows("mi") && Accept("M");
     }
 
     // "+5" is the same triad, but "+" before another number is an augmented seventh, ninth, ...
@@ -301,15 +327,11 @@ internal sealed class ChordSuffixReader(string text, int start)
         return true;
     }
 
-    private bool AcceptAny(params ReadOnlySpan<string> words)
+    private bool Accept(string letters)
     {
-        foreach (var word in words)
-        {
-            if (string.CompareOrdinal(text, At, word, 0, word.Length) != 0) continue;
-            At += word.Length;
-            return true;
-        }
-        return false;
+        if (string.CompareOrdinal(text, At, letters, 0, letters.Length) != 0) return false;
+        At += letters.Length;
+        return true;
     }
 
     private bool Fail(int at, string message)

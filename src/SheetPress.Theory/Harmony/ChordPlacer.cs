@@ -19,7 +19,7 @@ internal sealed class ChordPlacer(Key key)
             ReadRoot = read.Root,
             Numeral = RomanNumeral.FromChord(read, key),
             Function = HarmonicFunction.Chromatic,
-            IsDiatonic = read.Tones.All(t => key.Contains(t.Note)),
+            IsDiatonic = IsInKey(read),
         };
         if (chord.Quality.IsDominantSeventh()) return PlaceDominant(place, read, next);
         if (chord.Quality.IsDiminished()) return PlaceDiminished(place, read, next);
@@ -27,11 +27,35 @@ internal sealed class ChordPlacer(Key key)
         return chord.Quality.IsPlainMinor() ? PlaceMinor(place, read, next, afterNext) : PlaceMajor(place, read, next);
     }
 
+    private bool IsInKey(Chord chord)
+    {
+        foreach (var tone in chord.Tones) if (!key.Contains(tone.Note)) return false;
+        return true;
+    }
+
+    private static bool HasSound(Chord chord, NoteName note)
+    {
+        foreach (var tone in chord.Tones) if (tone.Note.PitchClass == note.PitchClass) return true;
+        return false;
+    }
+
+    private static bool HasNote(Chord chord, NoteName note)
+    {
+        foreach (var tone in chord.Tones) if (tone.Note == note) return true;
+        return false;
+    }
+
     /// <summary>The chord in the spelling that the key would give it: Ab7 in E major is read as G#7.</summary>
     internal Chord ReadInKey(Chord chord)
     {
         // From the flat second (five fifths down) to the raised second and sixth (nine and ten up) a root is at home; beyond, the other spelling is meant.
-        var root = Near(chord.Root, key.Fifths - 6, key.Fifths + 10);
+        return WithRoot(chord, Near(chord.Root, key.Fifths - 6, key.Fifths + 10));
+    }
+
+    // The same chord by sound on another spelling of its root, the bass spelled near it.
+    private static Chord WithRoot(Chord chord, NoteName root)
+    {
+        if (root == chord.Root && chord.Bass is null) return chord;
         return new Chord(root, chord.Quality, chord.Bass is { } bass ? Near(bass, root.Fifths - 9, root.Fifths + 12) : null);
     }
 
@@ -77,12 +101,10 @@ internal sealed class ChordPlacer(Key key)
         {
             // #iv°7 to the tonic over its fifth leads to that bass, although it holds the tonic.
             if (AboveTonic(next.Lowest) == 7 && Steps.Up(chord.Root, next.Lowest) == 1) return AsLeadingToneOf(place, chord, Bare(next.Lowest, null));
-            if (chord.Tones.Any(t => t.Note.PitchClass == next.Root.PitchClass)) return place with { Function = HarmonicFunction.CommonToneDiminished };
-            foreach (var arrival in (NoteName[])[next.Root, next.Lowest])
-            {
-                if (Steps.Up(chord.Root, arrival) == 1) return AsLeadingToneOf(place, chord, Bare(arrival, arrival == next.Root ? next : null));
-                if (Steps.Up(chord.Root, arrival) == 11) return place with { Function = HarmonicFunction.PassingDiminished };
-            }
+            if (HasSound(chord, next.Root)) return place with { Function = HarmonicFunction.CommonToneDiminished };
+            if (Steps.UpHalfStep(chord, next)) return AsLeadingToneOf(place, chord, Bare(next.Root, next));
+            if (Steps.Up(chord.Root, next.Lowest) == 1) return AsLeadingToneOf(place, chord, Bare(next.Lowest, null));
+            if (Steps.DownHalfStep(chord, next) || Steps.Up(chord.Root, next.Lowest) == 11) return place with { Function = HarmonicFunction.PassingDiminished };
         }
         var goal = chord.Root + Interval.MinorSecond;
         return CanBeGoal(goal) ? AsLeadingToneOf(place, chord, Bare(goal, null)) : OrBorrowed(place, chord);
@@ -91,7 +113,7 @@ internal sealed class ChordPlacer(Key key)
     private ChordPlace PlaceHalfDiminished(ChordPlace place, Chord chord, Chord? next)
     {
         var above = AboveTonic(chord.Root);
-        if (LeadsToDominant(chord, next) && above != 2) return AsSupertonicOf(place, chord);
+        if (LeadsToDominant(chord, next)) return AsSupertonicOf(place, chord);
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
         if (above == 11) return place with { Function = HarmonicFunction.LeadingTone };
         return above == 6 ? place with { Function = HarmonicFunction.RaisedFourth } : OrBorrowed(place, chord);
@@ -104,7 +126,7 @@ internal sealed class ChordPlacer(Key key)
         if (above == 0 && key.HasMinorThird) return place with { Function = HarmonicFunction.Tonic };
         // iv bVII7 I comes home by the back door: iv is borrowed then, and no second degree of bIII.
         var comesHome = above == 5 && afterNext is not null && AboveTonic(afterNext.Root) == 0;
-        return LeadsToDominant(chord, next) && above != 2 && !comesHome ? AsSupertonicOf(place, chord) : OrBorrowed(place, chord);
+        return LeadsToDominant(chord, next) && !comesHome ? AsSupertonicOf(place, chord) : OrBorrowed(place, chord);
     }
 
     private ChordPlace PlaceMajor(ChordPlace place, Chord chord, Chord? next)
@@ -125,47 +147,61 @@ internal sealed class ChordPlacer(Key key)
     }
 
     private ChordPlace AsDominantOf(ChordPlace place, Chord chord, RomanNumeral target) =>
-        place with { Function = HarmonicFunction.SecondaryDominant, Target = target, Numeral = RomanNumeral.FromChord(chord, key, target) };
+        place with { Function = HarmonicFunction.SecondaryDominant, Target = target, Numeral = Applied(chord, target, Interval.PerfectFifth) };
 
     private ChordPlace AsLeadingToneOf(ChordPlace place, Chord chord, RomanNumeral target) =>
-        place with { Function = HarmonicFunction.LeadingToneOf, Target = target, Numeral = RomanNumeral.FromChord(chord, key, target) };
+        place with { Function = HarmonicFunction.LeadingToneOf, Target = target, Numeral = Applied(chord, target, -Interval.MinorSecond) };
 
     private ChordPlace AsSupertonicOf(ChordPlace place, Chord chord)
     {
         var target = Bare(chord.Root - Interval.MajorSecond, null);
         // A chord of the key keeps its own numeral.
-        var numeral = place.IsDiatonic ? place.Numeral : RomanNumeral.FromChord(chord, key, target);
+        var numeral = place.IsDiatonic ? place.Numeral : Applied(chord, target, Interval.MajorSecond);
         return place with { Function = HarmonicFunction.SupertonicOf, Target = target, Numeral = numeral };
     }
+
+    // The numeral of a chord whose root lies an interval above a target, spelled from there.
+    private RomanNumeral Applied(Chord chord, RomanNumeral target, Interval above) =>
+        RomanNumeral.FromChord(WithRoot(chord, target.ToChord(key).Root + above), key, target);
 
     // Whether the next chord is a dominant a fourth up that is not the key's own.
     private bool LeadsToDominant(Chord chord, Chord? next) =>
         next is not null && Steps.UpFourth(chord, next) && next.Quality.IsDominantSeventh() && next.Quality.Find(3) is not null && AboveTonic(next.Root) != 7;
 
+    // The whole chord in another mode on the tonic, or at least its triad.
     private ChordPlace OrBorrowed(ChordPlace place, Chord chord)
     {
-        Mode[] modes = key.HasMinorThird ? BorrowedIntoMinor : BorrowedIntoMajor;
-        foreach (var wanted in (Func<ChordTone, bool>[])[_ => true, t => t.Degree.Number <= 5])
+        var mode = ModeWith(chord, highest: 13) ?? ModeWith(chord, highest: 5);
+        return mode is null ? place : place with { Function = HarmonicFunction.Borrowed, BorrowedFrom = mode };
+    }
+
+    private Mode? ModeWith(Chord chord, int highest)
+    {
+        foreach (var mode in key.HasMinorThird ? BorrowedIntoMinor : BorrowedIntoMajor)
         {
-            foreach (var mode in modes)
+            if (mode == key.Mode) continue;
+            var type = mode.Scale();
+            var holds = true;
+            foreach (var tone in chord.Tones)
             {
-                if (mode == key.Mode) continue;
-                var scale = new Scale(key.Tonic, mode.Scale());
-                if (chord.Tones.Where(wanted).All(t => scale.Notes.Contains(t.Note))) return place with { Function = HarmonicFunction.Borrowed, BorrowedFrom = mode };
+                if (tone.Degree.Number > highest) continue;
+                var place = key.Tonic.IntervalTo(tone.Note);
+                holds &= key.Tonic + type.Degrees[place.Steps].ToInterval() == tone.Note;
             }
+            if (holds) return mode;
         }
-        return place;
+        return null;
     }
 
     private HarmonicFunction DiatonicFunction(ChordPlace place, Chord chord)
     {
         var number = place.Numeral.Number;
         if (number == 1) return HarmonicFunction.Tonic;
-        if (ColourNote() is { } colour && chord.Tones.Any(t => t.Note == colour)) return HarmonicFunction.ModalColour;
+        if (ColorNote() is { } color && HasNote(chord, color)) return HarmonicFunction.ModalColor;
         return number switch
         {
             3 => HarmonicFunction.TonicSubstitute,
-            5 => place.Numeral.IsSmall ? HarmonicFunction.MinorDominant : HarmonicFunction.Dominant,
+            5 when AboveTonic(chord.Root) == 7 => place.Numeral.IsSmall ? HarmonicFunction.MinorDominant : HarmonicFunction.Dominant,
             6 => key.HasMinorThird && !place.Numeral.IsSmall ? HarmonicFunction.Subdominant : HarmonicFunction.TonicSubstitute,
             7 => AboveTonic(chord.Root) == 11 ? HarmonicFunction.LeadingTone : HarmonicFunction.Subtonic,
             _ => HarmonicFunction.Subdominant,
@@ -173,7 +209,7 @@ internal sealed class ChordPlacer(Key key)
     }
 
     // The note by which a church mode differs from major or natural minor.
-    private NoteName? ColourNote() => key.Mode switch
+    private NoteName? ColorNote() => key.Mode switch
     {
         Mode.Dorian => key.NoteOf(6),
         Mode.Phrygian => key.NoteOf(2),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace SheetPress.Theory;
 
@@ -8,17 +9,24 @@ public static class ChordScales
     /// <summary>The scales that hold every tone of a quality (by sound), the usual one first; at least one.</summary>
     /// <remarks>
     /// A scale that has a natural fifth, ninth, eleventh or thirteenth beside the altered one of the symbol is left out while there is a
-    /// better one. When no scale of the table holds all tones, the one that holds most is given.
+    /// better one. The chromatic scale, the last of the table to hold them, is given for tones that no other scale holds.
     /// </remarks>
     public static ImmutableArray<ScaleType> For(ChordQuality quality)
     {
         ArgumentNullException.ThrowIfNull(quality);
-        var candidates = Candidates(quality).Select(ScaleTypes.Get).ToArray();
-        ScaleType[] fitting = [.. candidates.Where(s => Missing(quality, s) == 0 && !Clashes(quality, s))];
-        if (fitting.Length == 0) fitting = [.. candidates.Where(s => Missing(quality, s) == 0)];
-        if (fitting.Length == 0) fitting = [.. ScaleTypes.All.Where(s => s.Degrees.Length is 7 or 8 && Missing(quality, s) == 0)];
-        if (fitting.Length == 0) fitting = [candidates.MinBy(s => Missing(quality, s))!];
+        var candidates = new List<ScaleType>();
+        foreach (var name in Candidates(quality)) candidates.Add(ScaleTypes.Get(name));
+        var fitting = Fitting(candidates, quality, mayClash: false);
+        if (fitting.Count == 0) fitting = Fitting(candidates, quality, mayClash: true);
+        if (fitting.Count == 0) fitting = Fitting(ScaleTypes.All, quality, mayClash: true);
         return [.. fitting];
+    }
+
+    private static List<ScaleType> Fitting(IReadOnlyList<ScaleType> candidates, ChordQuality quality, bool mayClash)
+    {
+        var fitting = new List<ScaleType>();
+        foreach (var scale in candidates) if (Holds(scale, quality) && (mayClash || !Clashes(quality, scale))) fitting.Add(scale);
+        return fitting;
     }
 
     /// <summary>
@@ -45,7 +53,7 @@ public static class ChordScales
         var shape = chord.Quality.Shape;
         var lower = shape.Third ?? StandIn(shape, 3) ?? Degree.Root;
         var upper = shape.Seventh ?? StandIn(shape, 7) ?? shape.First(5) ?? shape.Degrees[^1];
-        return [new(lower, chord.NoteOf(lower)), new(upper, chord.NoteOf(upper))];
+        return ImmutableCollectionsMarshal.AsImmutableArray((ChordTone[])[new(lower, chord.NoteOf(lower)), new(upper, chord.NoteOf(upper))]);
     }
 
     private static Degree? StandIn(ChordShape shape, int number) => number switch
@@ -86,11 +94,10 @@ public static class ChordScales
         return ["major", "mixolydian", "dorian", "natural minor", "phrygian", "lydian", "locrian"];
     }
 
-    private static int Missing(ChordQuality quality, ScaleType scale)
+    private static bool Holds(ScaleType scale, ChordQuality quality)
     {
-        var missing = 0;
-        foreach (var degree in quality.Degrees) if (!Sounds(scale, degree.HalfSteps)) missing++;
-        return missing;
+        foreach (var degree in quality.Degrees) if (!scale.Sounds(degree.HalfSteps)) return false;
+        return true;
     }
 
     // A natural tension or fifth of the scale beside the altered one of the chord.
@@ -99,15 +106,8 @@ public static class ChordScales
         foreach (var degree in quality.Degrees)
         {
             if (degree.Number is not (5 or 9 or 11 or 13) || degree.Alteration == 0) continue;
-            var natural = new Degree(degree.Number);
-            if (!quality.Shape.Has(natural) && Sounds(scale, natural.HalfSteps)) return true;
+            if (!quality.Shape.Has(degree.Number) && scale.Sounds(new Degree(degree.Number).HalfSteps)) return true;
         }
-        return false;
-    }
-
-    private static bool Sounds(ScaleType scale, int halfSteps)
-    {
-        foreach (var degree in scale.Degrees) if (degree.HalfSteps == halfSteps % 12) return true;
         return false;
     }
 }

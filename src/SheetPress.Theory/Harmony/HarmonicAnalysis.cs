@@ -51,23 +51,30 @@ public static class HarmonicAnalysis
         var (scale, reason) = chooser.Choose(place);
         var changed = chooser.Changed(scale);
         var function = HarmonyWording.Fill(
-            wording.Functions[place.Function],
-            ("target", place.Target?.ToDisplayString() ?? ""),
-            ("key", wording.KeyName(key.Tonic, place.BorrowedFrom ?? key.Mode)),
-            ("mode", wording.ModeNames[key.Mode]));
+            wording[place.Function],
+            "target", place.Target?.ToDisplayString() ?? "",
+            "key", wording.KeyName(key.Tonic, place.BorrowedFrom ?? key.Mode),
+            "mode", wording[key.Mode]);
         var parent = reason == ScaleReason.HarmonicMinorSeventhMode ? place.ReadRoot + Interval.MinorSecond : place.ReadRoot + Interval.PerfectFourth;
         var why = HarmonyWording.Fill(
-            wording.Reasons[reason],
-            ("key", wording.KeyName(key.Tonic, reason == ScaleReason.ParallelMode ? place.BorrowedFrom!.Value : key.Mode)),
-            ("root", chord.Root.ToDisplayString()),
-            ("note", parent.ToDisplayString()),
-            ("changed", wording.List([.. changed.Select(n => n.ToDisplayString())])));
+            wording[reason],
+            "key", wording.KeyName(key.Tonic, reason == ScaleReason.ParallelMode ? place.BorrowedFrom!.Value : key.Mode),
+            "root", chord.Root.ToDisplayString(),
+            "note", parent.ToDisplayString(),
+            "changed", wording.List(Names(changed)));
         return new ChordAnalysis(chord, place.Numeral.ToString(), function, scale, why, ChordScales.GuideTones(chord))
         {
             Numeral = place.Numeral,
             Kind = place.Function,
             ChangedNotes = changed,
         };
+    }
+
+    private static List<string> Names(ImmutableArray<NoteName> notes)
+    {
+        var names = new List<string>();
+        foreach (var note in notes) names.Add(note.ToDisplayString());
+        return names;
     }
 
     // The index of the next chord that is no repetition of this one.

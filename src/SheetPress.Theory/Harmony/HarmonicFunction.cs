@@ -42,7 +42,7 @@ public enum HarmonicFunction
     /// <summary>The tonic of a minor key with a major third.</summary>
     MajorTonicInMinor,
     /// <summary>A chord that shows the note by which a mode differs from major or minor.</summary>
-    ModalColour,
+    ModalColor,
     /// <summary>A diminished chord that steps down to the next chord.</summary>
     PassingDiminished,
     /// <summary>A diminished chord around a chord that shares its tones.</summary>

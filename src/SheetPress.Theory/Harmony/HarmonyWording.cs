@@ -3,62 +3,91 @@ using System.Text;
 namespace SheetPress.Theory;
 
 /// <summary>
-/// The sentences of the harmonic analysis in one language: templates with names in braces, filled in by the analysis. Another language is
-/// another instance.
+/// The phrases of the harmonic analysis in one language, read from a table of text: templates with names in braces that the analysis fills
+/// in. Another language is another table.
 /// </summary>
+/// <remarks>
+/// A line is a group, a name, a colon and the template. The groups are
+/// <list type="bullet">
+/// <item>function: a short phrase for each <see cref="HarmonicFunction"/>. {target} is the numeral of the degree that the chord leads to, {key}
+/// the key that it is borrowed from, {mode} the mode of the key.</item>
+/// <item>reason: a short phrase for each <see cref="ScaleReason"/>. {key} is a key, {root} the root of the chord, {note} the tonic of the minor
+/// scale that is meant, {changed} the notes that leave the key.</item>
+/// <item>pattern: one or two sentences for each <see cref="ProgressionPatternKind"/>. {chords} are the chord symbols in order, {first} and {last}
+/// the outer ones, {key} the key of the moment, {goal} what is expected to follow, {from} and {to} the roots of the tritone, {third}, {seventh},
+/// {root} and {goalthird} notes, {other} the dominant that is replaced.</item>
+/// <item>mode: the name of each <see cref="Mode"/> as it follows a tonic.</item>
+/// <item>word: "and" between the last two of a list, "nothing" for an empty one.</item>
+/// </list>
+/// Phrases for functions and reasons have no capital and no full stop.
+/// </remarks>
 public sealed class HarmonyWording
 {
     private static HarmonyWording? english;
 
-    /// <summary>
-    /// A short phrase for each function, without a capital or full stop. Names: {target} the numeral of the degree that the chord leads to,
-    /// {key} the key that it is borrowed from, {mode} the mode of the key.
-    /// </summary>
-    public required IReadOnlyDictionary<HarmonicFunction, string> Functions { get; init; }
+    private readonly Dictionary<string, string> templates;
 
-    /// <summary>
-    /// A short phrase for each reason. Names: {key} a key, {note} the tonic of the minor scale meant, {root} the root of the chord, {changed}
-    /// the notes that leave the key.
-    /// </summary>
-    public required IReadOnlyDictionary<ScaleReason, string> Reasons { get; init; }
+    private HarmonyWording(Dictionary<string, string> templates) => this.templates = templates;
 
-    /// <summary>
-    /// One or two full sentences for each pattern. Names: {chords} the chord symbols in order, {first}, {last}, {goal} the chord that is
-    /// reached, {key} the key for a moment, {from} and {to} the roots of the tritone, {third}, {seventh}, {root}, {goalthird} notes,
-    /// {other} the dominant that is replaced, {count} the number of chords.
-    /// </summary>
-    public required IReadOnlyDictionary<ProgressionPatternKind, string> Patterns { get; init; }
+    /// <summary>The phrases in plain English.</summary>
+    public static HarmonyWording English => english ??= Read(HarmonyWordingEnglish.Table);
 
-    /// <summary>The names of the modes as they follow a tonic: "C minor".</summary>
-    public required IReadOnlyDictionary<Mode, string> ModeNames { get; init; }
+    /// <summary>Reads a table; blank lines are passed over.</summary>
+    /// <exception cref="FormatException">A line is no "group name: template", or comes twice.</exception>
+    public static HarmonyWording Read(string table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        var templates = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var line in table.Split('\n'))
+        {
+            var text = line.Trim();
+            if (text.Length == 0) continue;
+            var colon = text.IndexOf(": ", StringComparison.Ordinal);
+            if (colon < 0 || !templates.TryAdd(text[..colon], text[(colon + 2)..])) throw new FormatException($"'{text}' is no new line of the form 'group name: template'.");
+        }
+        return new HarmonyWording(templates);
+    }
 
-    /// <summary>The word between the last two of a list.</summary>
-    public required string And { get; init; }
+    /// <summary>The template for a function.</summary>
+    /// <exception cref="KeyNotFoundException">The table has no such line.</exception>
+    public string this[HarmonicFunction function] => templates["function " + function];
 
-    /// <summary>What stands for a list that is empty, in {changed}.</summary>
-    public required string Nothing { get; init; }
+    /// <summary>The template for the reason of a scale.</summary>
+    /// <exception cref="KeyNotFoundException">The table has no such line.</exception>
+    public string this[ScaleReason reason] => templates["reason " + reason];
 
-    /// <summary>The sentences in plain English.</summary>
-    public static HarmonyWording English => english ??= HarmonyWordingEnglish.Make();
+    /// <summary>The template for a pattern.</summary>
+    /// <exception cref="KeyNotFoundException">The table has no such line.</exception>
+    public string this[ProgressionPatternKind kind] => templates["pattern " + kind];
+
+    /// <summary>The name of a mode.</summary>
+    /// <exception cref="KeyNotFoundException">The table has no such line.</exception>
+    public string this[Mode mode] => templates["mode " + mode];
 
     /// <summary>"C minor", "E♭ major".</summary>
-    public string KeyName(NoteName tonic, Mode mode) => $"{tonic.ToDisplayString()} {ModeNames[mode]}";
+    public string KeyName(NoteName tonic, Mode mode) => $"{tonic.ToDisplayString()} {this[mode]}";
 
     /// <summary>"C♯", "C♯ and F♯", "B♭, E♭ and A♭".</summary>
     public string List(IReadOnlyList<string> items)
     {
         ArgumentNullException.ThrowIfNull(items);
-        if (items.Count == 0) return Nothing;
+        if (items.Count == 0) return templates["word nothing"];
         var text = new StringBuilder(items[0]);
-        for (var i = 1; i < items.Count; i++) text.Append(i == items.Count - 1 ? $" {And} " : ", ").Append(items[i]);
+        for (var i = 1; i < items.Count; i++)
+        {
+            if (i < items.Count - 1) text.Append(", ");
+            else text.Append(' ').Append(templates["word and"]).Append(' ');
+            text.Append(items[i]);
+        }
         return text.ToString();
     }
 
     /// <summary>A template with its names filled in.</summary>
-    internal static string Fill(string template, params ReadOnlySpan<(string Name, string Value)> values)
+    /// <param name="template">The template.</param>
+    /// <param name="values">Name, value, name, value.</param>
+    internal static string Fill(string template, params string[] values)
     {
-        var text = template;
-        foreach (var (name, value) in values) text = text.Replace("{" + name + "}", value, StringComparison.Ordinal);
-        return text;
+        for (var i = 0; i < values.Length; i += 2) template = template.Replace("{" + values[i] + "}", values[i + 1], StringComparison.Ordinal);
+        return template;
     }
 }

@@ -1,85 +1,72 @@
 namespace SheetPress.Theory;
 
-/// <summary>The English sentences of the harmonic analysis.</summary>
+/// <summary>The English phrases of the harmonic analysis.</summary>
 internal static class HarmonyWordingEnglish
 {
-    internal static HarmonyWording Make() => new()
-    {
-        And = "and",
-        Nothing = "nothing",
-        ModeNames = new Dictionary<Mode, string>
-        {
-            [Mode.Major] = "major",
-            [Mode.Minor] = "minor",
-            [Mode.Ionian] = "ionian",
-            [Mode.Dorian] = "dorian",
-            [Mode.Phrygian] = "phrygian",
-            [Mode.Lydian] = "lydian",
-            [Mode.Mixolydian] = "mixolydian",
-            [Mode.Aeolian] = "aeolian",
-            [Mode.Locrian] = "locrian",
-        },
-        Functions = new Dictionary<HarmonicFunction, string>
-        {
-            [HarmonicFunction.Tonic] = "tonic",
-            [HarmonicFunction.TonicSubstitute] = "tonic substitute",
-            [HarmonicFunction.Subdominant] = "subdominant",
-            [HarmonicFunction.Dominant] = "dominant",
-            [HarmonicFunction.MinorDominant] = "minor dominant, no leading tone",
-            [HarmonicFunction.LeadingTone] = "dominant, on the leading tone",
-            [HarmonicFunction.Subtonic] = "subtonic",
-            [HarmonicFunction.DominantWithinKey] = "dominant of {target} within the key",
-            [HarmonicFunction.SecondaryDominant] = "secondary dominant of {target}",
-            [HarmonicFunction.SubstituteDominant] = "tritone substitute, leads to {target}",
-            [HarmonicFunction.LeadingToneOf] = "leading-tone chord of {target}",
-            [HarmonicFunction.SupertonicOf] = "second degree of {target}",
-            [HarmonicFunction.BackdoorDominant] = "backdoor dominant",
-            [HarmonicFunction.BluesTonic] = "tonic with the blues seventh",
-            [HarmonicFunction.BluesSubdominant] = "subdominant with the blues seventh",
-            [HarmonicFunction.Borrowed] = "borrowed from {key}",
-            [HarmonicFunction.FlatSecond] = "neapolitan, on the flat second degree",
-            [HarmonicFunction.RaisedFourth] = "raised fourth degree, passes to the dominant",
-            [HarmonicFunction.MajorTonicInMinor] = "tonic turned major",
-            [HarmonicFunction.ModalColour] = "color chord of the {mode} mode",
-            [HarmonicFunction.PassingDiminished] = "passing diminished",
-            [HarmonicFunction.CommonToneDiminished] = "common-tone diminished",
-            [HarmonicFunction.Chromatic] = "chromatic",
-        },
-        Reasons = new Dictionary<ScaleReason, string>
-        {
-            [ScaleReason.KeyMode] = "the notes of {key}, from {root}",
-            [ScaleReason.ParallelMode] = "the notes of {key}, where the chord comes from",
-            [ScaleReason.HarmonicMinorFifthMode] = "fifth mode of {note} harmonic minor",
-            [ScaleReason.HarmonicMinorSeventhMode] = "seventh mode of {note} harmonic minor",
-            [ScaleReason.KeepsKey] = "the notes of the key but for {changed}",
-            [ScaleReason.UnresolvedDominant] = "usual over a dominant that does not fall a fifth",
-            [ScaleReason.Blues] = "the scale of a dominant seventh, as in the blues",
-            [ScaleReason.AlteredTensions] = "the symbol alters fifth and ninth",
-            [ScaleReason.AlteredNinth] = "holds the altered ninth beside the natural fifth",
-            [ScaleReason.AlteredFifth] = "holds the altered fifth beside the natural ninth",
-            [ScaleReason.DiminishedChord] = "chord tones, each with a half step below",
-            [ScaleReason.MinorVariant] = "minor with the sixth or seventh that the symbol asks for",
-            [ScaleReason.HoldsTones] = "holds every tone of the chord",
-        },
-        Patterns = new Dictionary<ProgressionPatternKind, string>
-        {
-            [ProgressionPatternKind.MajorTwoFiveOne] = "{chords} is a ii–V–I into {key}: the roots climb a fourth twice, and home is on {last}.",
-            [ProgressionPatternKind.MinorTwoFiveOne] = "{chords} is a minor ii–V–i into {key}: the roots climb a fourth twice, and home is on {last}.",
-            [ProgressionPatternKind.SubstituteTwoFiveOne] = "{chords} is a ii–V–I with a tritone substitute in the middle: the roots walk home in half steps.",
-            [ProgressionPatternKind.TwoFive] = "{chords} is a ii–V that asks for {goal}.",
-            [ProgressionPatternKind.CycleOfFourths] = "From {first} to {last} each root is a fourth above the one before: one string up at the same fret where strings are tuned in fourths.",
-            [ProgressionPatternKind.CycleOfFourthsWithTritone] = "From {first} to {last} each root is a fourth above the one before, one string up at the same fret where strings are tuned in fourths; only from {from} to {to} it is a tritone, one fret further.",
-            [ProgressionPatternKind.Turnaround] = "{chords} is a turnaround: it leaves home, goes round and leads back to the top.",
-            [ProgressionPatternKind.SecondaryDominant] = "{first} is the dominant of {last}: its third {third} climbs a half step to {root}, its seventh {seventh} falls to {goalthird}.",
-            [ProgressionPatternKind.SecondaryDominantTriad] = "{first} is the dominant of {last}: its third {third} climbs a half step to {root}.",
-            [ProgressionPatternKind.TritoneSubstitute] = "{first} slides down a half step into {last}. It stands for {other}, with which it shares its third and seventh.",
-            [ProgressionPatternKind.Backdoor] = "{chords} comes home by the back door: the root climbs a whole step into {last}.",
-            [ProgressionPatternKind.FullClose] = "{chords} closes the phrase: dominant to tonic, the strongest way home.",
-            [ProgressionPatternKind.PlagalClose] = "{chords} closes softly from the subdominant: the root falls a fourth into {last}.",
-            [ProgressionPatternKind.HalfClose] = "The phrase stops on the dominant {last}, which leads back to the top.",
-            [ProgressionPatternKind.DeceptiveCadence] = "{chords} is a deceptive cadence: the ear expects {goal}, and the bass steps up to {last} instead.",
-            [ProgressionPatternKind.DescendingMinor] = "{chords} steps down from the tonic to the dominant of {key}.",
-            [ProgressionPatternKind.ClimbingDiminished] = "{chords} climbs in half steps in the bass, with a diminished chord between.",
-        },
-    };
+    internal const string Table = """
+        function Tonic: tonic
+        function TonicSubstitute: tonic substitute
+        function Subdominant: subdominant
+        function Dominant: dominant
+        function MinorDominant: minor dominant, no leading tone
+        function LeadingTone: dominant, on the leading tone
+        function Subtonic: subtonic
+        function DominantWithinKey: dominant of {target} within the key
+        function SecondaryDominant: secondary dominant of {target}
+        function SubstituteDominant: tritone substitute, leads to {target}
+        function LeadingToneOf: leading-tone chord of {target}
+        function SupertonicOf: second degree of {target}
+        function BackdoorDominant: backdoor dominant
+        function BluesTonic: tonic with the blues seventh
+        function BluesSubdominant: subdominant with the blues seventh
+        function Borrowed: borrowed from {key}
+        function FlatSecond: neapolitan, on the flat second degree
+        function RaisedFourth: raised fourth degree, stands in for the subdominant
+        function MajorTonicInMinor: tonic turned major
+        function ModalColor: color chord of the {mode} mode
+        function PassingDiminished: passing diminished
+        function CommonToneDiminished: common-tone diminished
+        function Chromatic: chromatic
+        reason KeyMode: the notes of {key}, from {root}
+        reason ParallelMode: the notes of {key}, where the chord comes from
+        reason HarmonicMinorFifthMode: fifth mode of {note} harmonic minor
+        reason HarmonicMinorSeventhMode: seventh mode of {note} harmonic minor
+        reason KeepsKey: the notes of the key but for {changed}
+        reason UnresolvedDominant: usual over a dominant that does not fall a fifth
+        reason Blues: the scale of a dominant seventh, as in the blues
+        reason AlteredTensions: the symbol alters fifth and ninth
+        reason AlteredNinth: holds the altered ninth beside the natural fifth
+        reason AlteredFifth: holds the altered fifth beside the natural ninth
+        reason DiminishedChord: chord tones, each with a half step below
+        reason MinorVariant: minor with the sixth or seventh that the symbol asks for
+        reason HoldsTones: holds every tone of the chord
+        pattern MajorTwoFiveOne: {chords} is a ii–V–I into {key}: the roots climb a fourth twice, and home is on {last}.
+        pattern MinorTwoFiveOne: {chords} is a minor ii–V–i into {key}: the roots climb a fourth twice, and home is on {last}.
+        pattern SubstituteTwoFiveOne: {chords} is a ii–V–I with a tritone substitute in the middle: the roots walk home in half steps.
+        pattern TwoFive: {chords} is a ii–V that asks for {goal}.
+        pattern CycleOfFourths: From {first} to {last} each root is a fourth above the one before: one string up at the same fret where strings are tuned in fourths.
+        pattern CycleOfFourthsWithTritone: From {first} to {last} each root is a fourth above the one before, one string up at the same fret where strings are tuned in fourths; only from {from} to {to} it is a tritone, one fret further.
+        pattern Turnaround: {chords} is a turnaround: it leaves home, goes round and leads back to the top.
+        pattern SecondaryDominant: {first} is the dominant of {last}: its third {third} climbs a half step to {root}, its seventh {seventh} falls to {goalthird}.
+        pattern SecondaryDominantTriad: {first} is the dominant of {last}: its third {third} climbs a half step to {root}.
+        pattern TritoneSubstitute: {first} slides down a half step into {last}. It stands for {other}, with which it shares its third and seventh.
+        pattern Backdoor: {chords} comes home by the back door: the root climbs a whole step into {last}.
+        pattern FullClose: {chords} closes the phrase: dominant to tonic, the strongest way home.
+        pattern PlagalClose: {chords} closes softly from the subdominant: the root falls a fourth into {last}.
+        pattern HalfClose: The phrase stops on the dominant {last}, which leads back to the top.
+        pattern DeceptiveCadence: {chords} is a deceptive cadence: the ear expects {goal}, and the bass steps up to {last} instead.
+        pattern DescendingMinor: {chords} steps down from the tonic to the dominant of {key}.
+        pattern ClimbingDiminished: {chords} climbs in half steps in the bass, with a diminished chord between.
+        mode Major: major
+        mode Minor: minor
+        mode Ionian: ionian
+        mode Dorian: dorian
+        mode Phrygian: phrygian
+        mode Lydian: lydian
+        mode Mixolydian: mixolydian
+        mode Aeolian: aeolian
+        mode Locrian: locrian
+        word and: and
+        word nothing: nothing
+        """;
 }

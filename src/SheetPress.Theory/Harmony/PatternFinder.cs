@@ -8,7 +8,7 @@ namespace SheetPress.Theory;
 /// </summary>
 internal sealed class PatternFinder
 {
-    private readonly record struct Span(Chord Chord, int First, int Last);
+    private sealed record Span(Chord Chord, int First, int Last);
 
     private readonly List<Span> spans = [];
     private readonly Key key;
@@ -45,7 +45,14 @@ internal sealed class PatternFinder
         FindClose();
         // Inside a longer cycle the turnaround is no news.
         found.RemoveAll(t => t.Kind == ProgressionPatternKind.Turnaround && found.Exists(c => IsLongCycle(c) && c.First <= t.First && c.Last >= t.Last));
-        return [.. found.OrderBy(p => p.First).ThenByDescending(p => p.Last).ThenBy(p => p.Kind)];
+        found.Sort(InOrder);
+        return [.. found];
+    }
+
+    private static int InOrder(ProgressionPattern a, ProgressionPattern b)
+    {
+        if (a.First != b.First) return a.First - b.First;
+        return a.Last != b.Last ? b.Last - a.Last : a.Kind - b.Kind;
     }
 
     private static bool IsSame(Chord left, Chord right) =>
@@ -74,11 +81,11 @@ internal sealed class PatternFinder
             if (Fourth(i + 1) && IsHome(i + 2))
             {
                 var minor = At(i + 2).Quality.IsPlainMinor();
-                Add(minor ? ProgressionPatternKind.MinorTwoFiveOne : ProgressionPatternKind.MajorTwoFiveOne, i, i + 2, ("key", wording.KeyName(At(i + 2).Root, minor ? Mode.Minor : Mode.Major)));
+                Add(minor ? ProgressionPatternKind.MinorTwoFiveOne : ProgressionPatternKind.MajorTwoFiveOne, i, i + 2, "key", wording.KeyName(At(i + 2).Root, minor ? Mode.Minor : Mode.Major));
             }
             else if (At(i + 1).Quality.IsDominantSeventh() && Above(i) != 0 && !IsBackdoor(i + 1))
             {
-                Add(ProgressionPatternKind.TwoFive, i, i + 1, ("goal", (At(i + 1).Root + Interval.PerfectFourth).ToDisplayString()));
+                Add(ProgressionPatternKind.TwoFive, i, i + 1, "goal", (At(i + 1).Root + Interval.PerfectFourth).ToDisplayString());
             }
         }
         else if (HalfStepDown(i) && At(i + 1).Quality.IsDominantSeventh() && HalfStepDown(i + 1) && IsHome(i + 2))
@@ -90,10 +97,11 @@ internal sealed class PatternFinder
     private void FindTurnaround(int i)
     {
         if (i + 3 >= spans.Count) return;
+        // I or III; VI, or the chord a tritone away from it, or a diminished chord between; II or its tritone substitute; V or its.
         var leavesHome = Above(i) is 0 or 3 or 4;
         var sixth = Above(i + 1) is 8 or 9 || (Above(i + 1) is 1 or 3 && Above(i) != Above(i + 1) && (At(i + 1).Quality.IsDiminished() || At(i + 1).Quality.IsDominantSeventh()));
-        var second = Above(i + 2) is 2 || (Above(i + 2) == 8 && IsDominant(i + 2));
-        var fifth = Above(i + 3) is 7 || (Above(i + 3) == 1 && IsDominant(i + 3));
+        var second = Above(i + 2) is 2 || (Above(i + 2) == 8 && !At(i + 2).Quality.Shape.IsMinor);
+        var fifth = Above(i + 3) is 7 or 1;
         // Only where it leads to the top, home, or to the third degree in its place.
         var returns = i + 4 == spans.Count || Above(i + 4) is 0 or 3 or 4;
         if (leavesHome && sixth && second && fifth && returns && IsDominant(i + 3)) Add(ProgressionPatternKind.Turnaround, i, i + 3);
@@ -114,7 +122,7 @@ internal sealed class PatternFinder
         if (i + 3 >= spans.Count || !key.HasMinorThird) return;
         if (Above(i) == 0 && Above(i + 1) == 10 && Above(i + 2) == 8 && Above(i + 3) == 7 && IsDominant(i + 3))
         {
-            Add(ProgressionPatternKind.DescendingMinor, i, i + 3, ("key", wording.KeyName(key.Tonic, key.Mode)));
+            Add(ProgressionPatternKind.DescendingMinor, i, i + 3, "key", wording.KeyName(key.Tonic, key.Mode));
         }
     }
 
@@ -132,7 +140,7 @@ internal sealed class PatternFinder
         if (HalfStepDown(i) && chord.Quality.IsDominantSeventh())
         {
             var other = new Chord(goal.Root + Interval.PerfectFifth, ChordQualities.Row("7"));
-            Add(ProgressionPatternKind.TritoneSubstitute, i, i + 1, ("other", other.ToDisplayString()));
+            Add(ProgressionPatternKind.TritoneSubstitute, i, i + 1, "other", other.ToDisplayString());
             return;
         }
         if (!Fourth(i) || placer.Place(chord, goal, null).Function is not (HarmonicFunction.SecondaryDominant or HarmonicFunction.DominantWithinKey)) return;
@@ -142,14 +150,14 @@ internal sealed class PatternFinder
                 ProgressionPatternKind.SecondaryDominant,
                 i,
                 i + 1,
-                ("third", chord.NoteOf(third).ToDisplayString()),
-                ("seventh", chord.NoteOf(seventh).ToDisplayString()),
-                ("root", goal.Root.ToDisplayString()),
-                ("goalthird", goal.NoteOf(goalThird).ToDisplayString()));
+                "third", chord.NoteOf(third).ToDisplayString(),
+                "seventh", chord.NoteOf(seventh).ToDisplayString(),
+                "root", goal.Root.ToDisplayString(),
+                "goalthird", goal.NoteOf(goalThird).ToDisplayString());
         }
         else
         {
-            Add(ProgressionPatternKind.SecondaryDominantTriad, i, i + 1, ("third", chord.NoteOf(third).ToDisplayString()), ("root", goal.Root.ToDisplayString()));
+            Add(ProgressionPatternKind.SecondaryDominantTriad, i, i + 1, "third", chord.NoteOf(third).ToDisplayString(), "root", goal.Root.ToDisplayString());
         }
     }
 
@@ -157,7 +165,7 @@ internal sealed class PatternFinder
     {
         if (i + 1 >= spans.Count || Above(i) != 7 || !IsDominant(i)) return;
         var arrival = key.HasMinorThird ? At(i + 1).Quality.IsPlainMajor() && Above(i + 1) == 8 : At(i + 1).Quality.IsPlainMinor() && Above(i + 1) == 9;
-        if (arrival) Add(ProgressionPatternKind.DeceptiveCadence, i, i + 1, ("goal", key.Tonic.ToDisplayString() + (key.HasMinorThird ? "m" : "")));
+        if (arrival) Add(ProgressionPatternKind.DeceptiveCadence, i, i + 1, "goal", key.Tonic.ToDisplayString() + (key.HasMinorThird ? "m" : ""));
     }
 
     // Runs of at least four chords. A tritone between two degrees of the key counts as a step of the cycle, once in seven steps.
@@ -180,7 +188,7 @@ internal sealed class PatternFinder
             }
             else
             {
-                Add(ProgressionPatternKind.CycleOfFourthsWithTritone, i, last, ("from", At(tritone).Root.ToDisplayString()), ("to", At(tritone + 1).Root.ToDisplayString()));
+                Add(ProgressionPatternKind.CycleOfFourthsWithTritone, i, last, "from", At(tritone).Root.ToDisplayString(), "to", At(tritone + 1).Root.ToDisplayString());
             }
             i = last - 1;
         }
@@ -188,7 +196,7 @@ internal sealed class PatternFinder
 
     private bool IsLongCycle(ProgressionPattern pattern) =>
         pattern.Kind is ProgressionPatternKind.CycleOfFourths or ProgressionPatternKind.CycleOfFourthsWithTritone
-        && spans.Count(s => s.First >= pattern.First && s.Last <= pattern.Last) > 5;
+        && pattern.Last - pattern.First > 4 && spans.FindLastIndex(s => s.Last <= pattern.Last) - spans.FindIndex(s => s.First >= pattern.First) > 4;
 
     private bool IsKeyTritone(int from) =>
         from + 1 < spans.Count && Steps.Up(At(from).Root, At(from + 1).Root) == 6 && key.Contains(At(from).Root) && key.Contains(At(from + 1).Root);
@@ -203,11 +211,11 @@ internal sealed class PatternFinder
         if (Above(last - 1) == 5) Add(ProgressionPatternKind.PlagalClose, last - 1, last);
     }
 
-    private void Add(ProgressionPatternKind kind, int first, int last, params ReadOnlySpan<(string Name, string Value)> values)
+    private void Add(ProgressionPatternKind kind, int first, int last, params string[] values)
     {
         var symbols = new List<string>();
         for (var i = first; i <= last; i++) symbols.Add(At(i).ToDisplayString());
-        var sentence = HarmonyWording.Fill(wording.Patterns[kind], ("chords", string.Join(" – ", symbols)), ("first", symbols[0]), ("last", symbols[^1]));
+        var sentence = HarmonyWording.Fill(wording[kind], "chords", string.Join(" – ", symbols), "first", symbols[0], "last", symbols[^1]);
         found.Add(new ProgressionPattern(kind, spans[first].First, spans[last].Last, HarmonyWording.Fill(sentence, values)));
     }
 }

@@ -79,7 +79,7 @@ public static class RomanNumeralParser
             return (null, Error(Math.Max(at, reader.At - shift), reader.Error!, suggestion));
         }
         at = reader.At - shift;
-        return (ChordQualities.Of(shape.Value), null);
+        return (ChordQualities.Of(shape), null);
     }
 
     private static bool ReadBass(string text, int at, ChordQuality quality, out Degree bass)

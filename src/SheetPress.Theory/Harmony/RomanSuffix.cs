@@ -12,8 +12,9 @@ internal static class RomanSuffix
         if (!shape.IsMinor) return suffix;
         if (shape.FifthIs(-1) && shape.Seventh is { Alteration: -1 })
         {
-            var (main, changes) = quality.Parts;
-            return "ø" + main[1..] + string.Concat(changes.Skip(1));
+            // "m7" and then "b5".
+            var parts = quality.Parts;
+            return "ø" + parts.Main[1..] + string.Concat(parts.Changes.RemoveAt(0));
         }
         return suffix[1..].Replace("Maj", "maj", StringComparison.Ordinal);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace SheetPress.Theory;
 
@@ -10,38 +11,66 @@ namespace SheetPress.Theory;
 /// </summary>
 internal sealed class ScaleChooser(Key key)
 {
+    private readonly Scale own = key.Scale;
+
     internal (Scale Scale, ScaleReason Reason) Choose(ChordPlace place)
     {
         var chord = place.Chord;
         if (place.IsDiatonic) return (new Scale(chord.Root, ModeOnRoot(place.Numeral)), ScaleReason.KeyMode);
         var fitting = ChordScales.For(AsDominant(place) ?? chord.Quality);
-        if (place.Function is HarmonicFunction.BluesTonic or HarmonicFunction.BluesSubdominant && Find(fitting, "mixolydian") is { } mixolydian)
+        if (FixedChoice(place.Function) is { } name && Find(fitting, name) is { } choice)
         {
-            return (new Scale(chord.Root, mixolydian), ScaleReason.Blues);
+            var fixedScale = new Scale(chord.Root, choice);
+            return (fixedScale, name switch
+            {
+                "mixolydian" => ScaleReason.Blues,
+                "lydian dominant" => ScaleReason.UnresolvedDominant,
+                _ => ReasonOf(fixedScale, place),
+            });
         }
-        if (place.Function is HarmonicFunction.SubstituteDominant or HarmonicFunction.BackdoorDominant or HarmonicFunction.Chromatic
-            && Find(fitting, "lydian dominant") is { } lydianDominant)
-        {
-            return (new Scale(chord.Root, lydianDominant), ScaleReason.UnresolvedDominant);
-        }
-        if (place.Function is HarmonicFunction.PassingDiminished or HarmonicFunction.CommonToneDiminished && Find(fitting, "whole-half diminished") is { } diminished)
-        {
-            return (new Scale(chord.Root, diminished), ScaleReason.DiminishedChord);
-        }
-        if (place.Function is HarmonicFunction.LeadingTone or HarmonicFunction.LeadingToneOf && Find(fitting, "ultralocrian") is { } ultralocrian)
-        {
-            return (new Scale(chord.Root, ultralocrian), ScaleReason.HarmonicMinorSeventhMode);
-        }
-        var type = chord.Quality.IsHalfDiminished() ? fitting[0] : fitting.MinBy(t => Changed(new Scale(chord.Root, t)).Length)!;
-        var scale = new Scale(chord.Root, type);
+        var scale = new Scale(chord.Root, chord.Quality.IsHalfDiminished() ? fitting[0] : Nearest(fitting, place));
         return (scale, ReasonOf(scale, place));
     }
+
+    private static string? FixedChoice(HarmonicFunction function) => function switch
+    {
+        HarmonicFunction.BluesTonic or HarmonicFunction.BluesSubdominant => "mixolydian",
+        HarmonicFunction.SubstituteDominant or HarmonicFunction.BackdoorDominant or HarmonicFunction.Chromatic => "lydian dominant",
+        HarmonicFunction.PassingDiminished or HarmonicFunction.CommonToneDiminished => "whole-half diminished",
+        HarmonicFunction.LeadingTone or HarmonicFunction.LeadingToneOf => "ultralocrian",
+        _ => null,
+    };
 
     /// <summary>The notes of a scale that sound outside the key.</summary>
     internal ImmutableArray<NoteName> Changed(Scale scale)
     {
-        var own = key.Scale;
-        return [.. scale.Notes.Where(n => !own.ContainsSound(n))];
+        var changed = new NoteName[CountOutside(scale)];
+        var count = 0;
+        foreach (var note in scale.Notes) if (!own.ContainsSound(note)) changed[count++] = note;
+        return ImmutableCollectionsMarshal.AsImmutableArray(changed);
+    }
+
+    private int CountOutside(Scale scale)
+    {
+        var count = 0;
+        foreach (var note in scale.Notes) if (!own.ContainsSound(note)) count++;
+        return count;
+    }
+
+    // The one with the fewest notes outside the key, of equals the first. A dominant that falls a fifth wants the root of its goal in the
+    // scale, so a raised fourth is for the symbols that ask for it.
+    private ScaleType Nearest(ImmutableArray<ScaleType> types, ChordPlace place)
+    {
+        var falls = place.Function is HarmonicFunction.Dominant or HarmonicFunction.SecondaryDominant;
+        var best = types[0];
+        var fewest = int.MaxValue;
+        foreach (var type in types)
+        {
+            if (falls && type.Name == "lydian dominant" && types.Length > 1) continue;
+            var count = CountOutside(new Scale(place.Chord.Root, type));
+            if (count < fewest) (best, fewest) = (type, count);
+        }
+        return best;
     }
 
     // A triad that works as a dominant takes the scale of the seventh chord that it stands for.
@@ -64,13 +93,21 @@ internal sealed class ScaleChooser(Key key)
             "whole tone" => ScaleReason.AlteredFifth,
             "whole-half diminished" => ScaleReason.DiminishedChord,
             "melodic minor" or "harmonic minor" => ScaleReason.MinorVariant,
-            _ => Changed(scale).Length <= 3 ? ScaleReason.KeepsKey : ScaleReason.HoldsTones,
+            _ => CountOutside(scale) <= 3 ? ScaleReason.KeepsKey : ScaleReason.HoldsTones,
         };
     }
 
-    private static bool Holds(Scale outer, Scale inner) => inner.Notes.All(outer.ContainsSound);
+    private static bool Holds(Scale outer, Scale inner)
+    {
+        foreach (var note in inner.Notes) if (!outer.ContainsSound(note)) return false;
+        return true;
+    }
 
-    private static ScaleType? Find(ImmutableArray<ScaleType> types, string name) => types.FirstOrDefault(t => t.Name == name);
+    private static ScaleType? Find(ImmutableArray<ScaleType> types, string name)
+    {
+        foreach (var type in types) if (type.Name == name) return type;
+        return null;
+    }
 
     // The church mode that the signature makes on a degree.
     private ScaleType ModeOnRoot(RomanNumeral numeral) => ScaleTypes.Get((key.NoteOf(numeral.Number).Fifths - key.Fifths) switch

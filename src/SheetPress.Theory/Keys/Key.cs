@@ -87,7 +87,7 @@ public sealed record Key
         Mode mode;
         if (word is "" or "M" or "maj") mode = Mode.Major;
         else if (word is "m" or "min") mode = Mode.Minor;
-        else if (!Enum.TryParse(word, ignoreCase: true, out mode) || char.IsAsciiDigit(word[0])) return false;
+        else if (!TryParseMode(word, out mode)) return false;
         if (Math.Abs(tonic.Fifths - SignatureOffset(mode)) > 7) return false;
         key = new Key(tonic, mode);
         return true;
@@ -97,6 +97,12 @@ public sealed record Key
     /// <exception cref="FormatException">The text is no key with a signature.</exception>
     public static Key Parse(string text) =>
         TryParse(text, out var key) ? key : throw new FormatException($"'{text}' is no key: write a tonic and a mode, as in C minor or Eb major.");
+
+    private static bool TryParseMode(string word, out Mode mode)
+    {
+        for (mode = Mode.Major; mode <= Mode.Locrian; mode++) if (word.Equals(mode.ToString(), StringComparison.OrdinalIgnoreCase)) return true;
+        return false;
+    }
 
     // Fifths from the tonic of the mode down to the tonic of the major key with the same signature.
     private static int SignatureOffset(Mode mode) => mode switch

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
 
 namespace SheetPress.Theory;
 
@@ -12,7 +13,16 @@ public sealed record Scale(NoteName Root, ScaleType Type)
     /// The notes from the root up within one octave, one for each degree of the type, spelled from the root. A note that would need three
     /// signs or more is written as the simpler note that sounds the same.
     /// </summary>
-    public ImmutableArray<NoteName> Notes => [.. Type.Degrees.Select(NoteOf)];
+    public ImmutableArray<NoteName> Notes
+    {
+        get
+        {
+            var degrees = Type.Degrees;
+            var notes = new NoteName[degrees.Length];
+            for (var i = 0; i < notes.Length; i++) notes[i] = NoteOf(degrees[i]);
+            return ImmutableCollectionsMarshal.AsImmutableArray(notes);
+        }
+    }
 
     /// <summary>The note of a degree above the root, spelled as <see cref="Notes"/> are.</summary>
     public NoteName NoteOf(Degree degree)
@@ -22,12 +32,7 @@ public sealed record Scale(NoteName Root, ScaleType Type)
     }
 
     /// <summary>Whether a note of this sound is in the scale, however it is spelled.</summary>
-    public bool ContainsSound(NoteName note)
-    {
-        var halfSteps = NoteName.Mod(note.PitchClass - Root.PitchClass, 12);
-        foreach (var degree in Type.Degrees) if (degree.HalfSteps == halfSteps) return true;
-        return false;
-    }
+    public bool ContainsSound(NoteName note) => Type.Sounds(NoteName.Mod(note.PitchClass - Root.PitchClass, 12));
 
     /// <summary>"C natural minor".</summary>
     public override string ToString() => $"{Root} {Type.Name}";

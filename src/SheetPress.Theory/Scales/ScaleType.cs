@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace SheetPress.Theory;
 
@@ -7,20 +8,16 @@ public sealed class ScaleType
 {
     private readonly string degreeText;
     private readonly string aliasText;
-    private ImmutableArray<Degree> degrees;
+    private Degree[]? degrees;
 
     /// <summary>The usual name in lower case, as in "phrygian dominant".</summary>
     public string Name { get; }
 
     /// <summary>Degrees from the root up, the octave left out.</summary>
-    public ImmutableArray<Degree> Degrees
-    {
-        get
-        {
-            if (degrees.IsDefault) ImmutableInterlocked.InterlockedInitialize(ref degrees, [.. degreeText.Split(' ').Select(Degree.Parse)]);
-            return degrees;
-        }
-    }
+    public ImmutableArray<Degree> Degrees => ImmutableCollectionsMarshal.AsImmutableArray(Rows);
+
+    // Read when first asked for. Two threads may do it at the same time; either array serves.
+    private Degree[] Rows => degrees ??= DegreeList.Read(degreeText);
 
     /// <summary>Other names in use, in lower case.</summary>
     public ImmutableArray<string> Aliases => aliasText.Length == 0 ? [] : [.. aliasText.Split(", ")];
@@ -36,8 +33,16 @@ public sealed class ScaleType
     /// <summary>The degree of a number (3 the third, 4 the fourth), or null when the scale has none. Of two with one number, the lower.</summary>
     public Degree? Find(int number)
     {
-        foreach (var degree in Degrees) if (degree.Number == number) return degree;
+        foreach (var degree in Rows) if (degree.Number == number) return degree;
         return null;
+    }
+
+    /// <summary>Whether a degree of the scale lies so many half steps above the root, octaves left out.</summary>
+    /// <param name="halfSteps">Half steps, 0 or more.</param>
+    public bool Sounds(int halfSteps)
+    {
+        foreach (var degree in Rows) if (degree.HalfSteps == halfSteps % 12) return true;
+        return false;
     }
 
     /// <inheritdoc />

@@ -30,9 +30,13 @@ public static class ScaleTypes
         return byName.GetValueOrDefault(Normal(name));
     }
 
-    /// <summary>The scale of a name that is known to be in the table.</summary>
+    /// <summary>The scale with a name of the table, exactly as it stands there.</summary>
     /// <exception cref="ArgumentException">There is no such name.</exception>
-    internal static ScaleType Get(string name) => Find(name) ?? throw new ArgumentException($"There is no scale '{name}'.", nameof(name));
+    internal static ScaleType Get(string name)
+    {
+        foreach (var type in All) if (type.Name == name) return type;
+        throw new ArgumentException($"There is no scale '{name}'.", nameof(name));
+    }
 
     private static Dictionary<string, ScaleType> Index()
     {

@@ -41,7 +41,8 @@ public class HarmonicAnalysisTests
     [InlineData("C major", "E7 Am", "V7/vi", HarmonicFunction.SecondaryDominant, "E phrygian dominant")]
     [InlineData("C major", "E Am", "V/vi", HarmonicFunction.SecondaryDominant, "E phrygian dominant")]
     [InlineData("C major", "A7", "V7/ii", HarmonicFunction.SecondaryDominant, "A mixolydian b6")]
-    [InlineData("C major", "Eb7 Abmaj7", "V7/bVI", HarmonicFunction.SecondaryDominant, "Eb lydian dominant")]
+    [InlineData("C major", "Eb7 Abmaj7", "V7/bVI", HarmonicFunction.SecondaryDominant, "Eb mixolydian")]
+    [InlineData("C major", "Gb7 Bmaj7", "V7/VII", HarmonicFunction.SecondaryDominant, "Gb phrygian dominant")]
     [InlineData("C major", "Db7 Cmaj7", "bII7", HarmonicFunction.SubstituteDominant, "Db lydian dominant")]
     [InlineData("C major", "Ab7 G7", "bVI7", HarmonicFunction.SubstituteDominant, "Ab lydian dominant")]
     [InlineData("C major", "Eb7 Dm7", "bIII7", HarmonicFunction.SubstituteDominant, "Eb lydian dominant")]
@@ -75,10 +76,10 @@ public class HarmonicAnalysisTests
     [InlineData("C minor", "C7 Fm7", "V7/iv", HarmonicFunction.SecondaryDominant, "C mixolydian b6")]
     [InlineData("C minor", "Ab7 G7", "VI7", HarmonicFunction.SubstituteDominant, "Ab lydian dominant")]
     [InlineData("C minor", "C", "I", HarmonicFunction.MajorTonicInMinor, "C mixolydian")]
-    [InlineData("D dorian", "G7", "IV7", HarmonicFunction.ModalColour, "G mixolydian")]
-    [InlineData("E phrygian", "Fmaj7", "IImaj7", HarmonicFunction.ModalColour, "F lydian")]
-    [InlineData("F lydian", "G7", "II7", HarmonicFunction.ModalColour, "G mixolydian")]
-    [InlineData("G mixolydian", "Fmaj7", "VIImaj7", HarmonicFunction.ModalColour, "F lydian")]
+    [InlineData("D dorian", "G7", "IV7", HarmonicFunction.ModalColor, "G mixolydian")]
+    [InlineData("E phrygian", "Fmaj7", "IImaj7", HarmonicFunction.ModalColor, "F lydian")]
+    [InlineData("F lydian", "G7", "II7", HarmonicFunction.ModalColor, "G mixolydian")]
+    [InlineData("G mixolydian", "Fmaj7", "VIImaj7", HarmonicFunction.ModalColor, "F lydian")]
     [InlineData("E major", "Ab7 C#m7", "V7/vi", HarmonicFunction.SecondaryDominant, "Ab phrygian dominant")]
     [InlineData("E minor", "B5", "V5", HarmonicFunction.Dominant, "B phrygian")]
     public void A_chord_in_its_place(string key, string progression, string numeral, HarmonicFunction function, string scale)
@@ -165,13 +166,24 @@ public class HarmonicAnalysisTests
     public void Wording_covers_every_case()
     {
         var words = HarmonyWording.English;
-        Enum.GetValues<HarmonicFunction>().ShouldAllBe(f => words.Functions.ContainsKey(f));
-        Enum.GetValues<ScaleReason>().ShouldAllBe(r => words.Reasons.ContainsKey(r));
-        Enum.GetValues<ProgressionPatternKind>().ShouldAllBe(p => words.Patterns.ContainsKey(p));
-        Enum.GetValues<Mode>().ShouldAllBe(m => words.ModeNames.ContainsKey(m));
+        Enum.GetValues<HarmonicFunction>().ShouldAllBe(f => words[f].Length > 0);
+        Enum.GetValues<ScaleReason>().ShouldAllBe(r => words[r].Length > 0);
+        Enum.GetValues<ProgressionPatternKind>().ShouldAllBe(p => words[p].EndsWith('.'));
+        Enum.GetValues<Mode>().ShouldAllBe(m => words[m].Length > 0);
         words.List([]).ShouldBe("nothing");
         words.List(["a"]).ShouldBe("a");
         words.List(["a", "b", "c"]).ShouldBe("a, b and c");
+    }
+
+    [Fact]
+    public void Another_language_is_another_table()
+    {
+        var german = HarmonyWording.Read("function Tonic: Tonika\n\nreason KeyMode: die Töne von {key}, ab {root}\nmode Minor: Moll\nword nothing: nichts\n");
+        var analysis = HarmonicAnalysis.Analyze([Chord.Parse("Ebm7")], Key.Parse("Eb minor"), german)[0]!;
+        analysis.Function.ShouldBe("Tonika");
+        analysis.ScaleReason.ShouldBe("die Töne von E♭ Moll, ab E♭");
+        Should.Throw<FormatException>(() => HarmonyWording.Read("no colon"));
+        Should.Throw<FormatException>(() => HarmonyWording.Read("mode Minor: a\nmode Minor: b"));
     }
 
     private static ChordAnalysis[] Analyze(string key, string progression) =>

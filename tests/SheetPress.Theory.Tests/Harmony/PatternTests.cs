@@ -13,6 +13,7 @@ public class PatternTests
     [InlineData("C major", "Em7 A7 Abmaj7", "TwoFive 0-1, TritoneSubstitute 1-2")]
     [InlineData("C major", "Cmaj7 Am7 Dm7 G7", "Turnaround 0-3, TwoFive 2-3, HalfClose 3-3")]
     [InlineData("C major", "Cmaj7 C#dim7 Dm7 G7 Em7", "Turnaround 0-3, ClimbingDiminished 0-2, TwoFive 2-3")]
+    [InlineData("C major", "Cmaj7 Eb7 Abmaj7 Db7 Cmaj7", "Turnaround 0-3, SecondaryDominant 1-2, TritoneSubstitute 3-4")]
     [InlineData("C major", "Fm7 Bb7 Cmaj7", "Backdoor 0-2")]
     [InlineData("C major", "F C", "PlagalClose 0-1")]
     [InlineData("C major", "G7 Am7 F", "DeceptiveCadence 0-1")]

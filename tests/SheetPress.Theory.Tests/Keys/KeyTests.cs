@@ -71,6 +71,8 @@ public class KeyTests
     [InlineData("C happy")]
     [InlineData("G# major")]
     [InlineData("C 1")]
+    [InlineData("C +1")]
+    [InlineData("C major, minor")]
     public void What_is_no_key_is_not_read(string text) => Key.TryParse(text, out _).ShouldBeFalse();
 
     [Theory]
