@@ -23,7 +23,12 @@ public static class NeckDrawer
         DrawNeck(painter, diagram, style, frame);
         DrawBarres(painter, diagram, style, frame);
         DrawPath(painter, diagram, frame);
-        foreach (var dot in diagram.Dots) painter.Dot(dot, frame.At(dot.Position));
+        foreach (var dot in diagram.Dots)
+        {
+            // An open string without a name is the usual o.
+            if (dot.Position.Fret == 0 && dot.Label.Length == 0) painter.Ring(frame.At(dot.Position));
+            else painter.Dot(dot, frame.At(dot.Position));
+        }
         DrawSigns(painter, diagram, style, frame);
         DrawNumbers(painter, diagram, style, frame);
         var box = Bounds(marks);

@@ -94,9 +94,9 @@ internal sealed class NeckFrame
         ? point.Offset(point.X < awayFrom.X ? -distance : distance, 0)
         : point.Offset(0, point.Y < awayFrom.Y ? -distance : distance);
 
-    /// <summary>Where the number of a fret stands: under a lying neck, left of an upright one.</summary>
+    /// <summary>Where the number of a fret stands: under a lying neck, left of an upright one (right when it is mirrored).</summary>
     internal Point Number(int fret, double distance) => _diagram.Upright
-        ? new Point(Extent.Left - distance, At(1, fret).Y)
+        ? new Point(Mirrored ? Extent.Right + distance : Extent.Left - distance, At(1, fret).Y)
         : new Point(At(1, fret).X, ((Strings - 1) * _stringGap) + distance);
 
     private Point Place(double along, double stringNumber)

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving.Tests;
+
+/// <summary>Pages with real music on them.</summary>
+public class ComposedMusicTests
+{
+    private const string Bar = "E2:1 G2:1/2 A2:1/2 B2:1 D3:1 | ";
+
+    public static TheoryData<string, int, int> Shapes => new() { { "a4", 1, 4 }, { "a4", 6, 12 }, { "letter", 9, 8 }, { "letter", 2, 120 } };
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Nothing_is_nearer_to_the_edge_than_fifteen_millimetres(string paper, int exercises, int bars)
+    {
+        foreach (var page in Compose(paper, exercises, bars).Pages)
+        {
+            var ink = page.Drawing.Bounds;
+            ink.Left.ShouldBeGreaterThanOrEqualTo(15);
+            ink.Top.ShouldBeGreaterThanOrEqualTo(15);
+            ink.Right.ShouldBeLessThanOrEqualTo(page.Width - 15);
+            ink.Bottom.ShouldBeLessThanOrEqualTo(page.Height - 15);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Every_title_has_its_music_under_it_on_its_page(string paper, int exercises, int bars)
+    {
+        var titles = 0;
+        foreach (var page in Compose(paper, exercises, bars).Pages)
+        {
+            foreach (var title in page.Drawing.Marks.OfType<TextMark>().Where(t => t.Role == MarkRole.Title && t.Run.Text.StartsWith("Study", StringComparison.Ordinal)))
+            {
+                titles++;
+                var below = page.Drawing.Marks.Where(m => m.Role == MarkRole.StaffLine && m.Bounds.Top > title.Bounds.Bottom).Min(m => m.Bounds.Top);
+                (below - title.Bounds.Bottom).ShouldBeLessThan(45);
+            }
+        }
+        titles.ShouldBe(exercises);
+    }
+
+    [Fact]
+    public void Exercises_that_fit_a_page_are_whole()
+    {
+        foreach (var page in Compose("a4", 7, 12).Pages.Skip(1))
+        {
+            // The first music on a page begins an exercise: it stands under a title.
+            var marks = page.Drawing.Marks;
+            if (!marks.Any(m => m.Role == MarkRole.StaffLine)) continue;
+            var staff = marks.Where(m => m.Role == MarkRole.StaffLine).Min(m => m.Bounds.Top);
+            marks.ShouldContain(m => m.Role == MarkRole.Title && m.Bounds.Bottom < staff);
+        }
+    }
+
+    [Fact]
+    public void Staves_of_a_page_do_not_touch()
+    {
+        foreach (var page in Compose("a4", 2, 120).Pages)
+        {
+            var tops = page.Drawing.Marks.Where(m => m.Role is MarkRole.StaffLine or MarkRole.TabLine).Select(m => Math.Round(m.Bounds.Top, 3)).Distinct().Order().ToList();
+            // A system has nine lines here, five of the staff and four of the tab.
+            (tops.Count % 9).ShouldBe(0);
+            for (var i = 9; i < tops.Count; i += 9) (tops[i] - tops[i - 1]).ShouldBeGreaterThan(7);
+        }
+    }
+
+    [Fact]
+    public void A_diagram_of_an_exercise_stands_between_its_title_and_its_music()
+    {
+        var path = NeckDiagrams.Path(SampleHandout.Bass, [new(3, 3), new(2, 5), new(1, 5)], i => i == 0);
+        var content = Content(1, 4) with { Exercises = [new ExerciseContent { Number = "1", Score = Score("Study", 4), Diagrams = [path] }] };
+        var page = SheetComposer.Compose(content, new PageStyle()).Pages.ShouldHaveSingleItem();
+        var title = page.Drawing.Marks.First(m => m.Role == MarkRole.Title && m is TextMark { Run.Text: "Study" }).Bounds;
+        var diagram = new Drawing([.. page.Drawing.Marks.Where(m => m.Role == MarkRole.Diagram)]).Bounds;
+        var staff = page.Drawing.Marks.Where(m => m.Role == MarkRole.StaffLine).Min(m => m.Bounds.Top);
+        diagram.Top.ShouldBeGreaterThan(title.Bottom);
+        diagram.Bottom.ShouldBeLessThan(staff);
+    }
+
+    private static SheetDocument Compose(string paper, int exercises, int bars) =>
+        SheetComposer.Compose(Content(exercises, bars), PageStyle.Handout(paper == "a4" ? PaperSize.A4 : PaperSize.Letter));
+
+    private static HandoutContent Content(int exercises, int bars) => SampleHandout.Make(2, 1, diagrams: 0, rows: 1) with
+    {
+        Exercises = [.. Enumerable.Range(1, exercises).Select(i => new ExerciseContent { Number = $"{i}", Score = Score($"Study {i}", bars) })],
+    };
+
+    private static Score Score(string title, int bars) => ScoreText.Parse(string.Concat(Enumerable.Repeat(Bar, bars))) with { Title = title, Instruction = "Evenly, and without haste." };
+}

@@ -1,5 +1,0 @@
-namespace SheetPress.Engraving.Tests;
-
-public class SmokeTests
-{
-}
