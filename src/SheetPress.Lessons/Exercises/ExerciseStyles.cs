@@ -20,6 +20,7 @@ public static class ExerciseStyles
         new GuideTones(),
         new Shells(),
         new Tenths(),
+        new FullChords(),
         new ScaleRun(),
         new ScalePattern(),
         new Pentatonic(),
@@ -28,6 +29,9 @@ public static class ExerciseStyles
         new ApproachStyle(),
         new TargetTone(),
         new WalkingLine(),
+        new TwoFeel(),
+        new OneNote(),
+        new Subdivisions(),
         new OwnLine(),
     ];
 

@@ -14,22 +14,35 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
     private const int Reach = 3;
     private const int MostKept = 12;
 
-    /// <summary>The best voicings, fullest and lowest first.</summary>
+    /// <summary>
+    /// The best voicings, fullest and lowest first. A chord for which there are none with its bass note lowest is turned over;
+    /// one whose tones no hand can hold at once is thinned to what tells it most, third and seventh.
+    /// </summary>
     public IEnumerable<Voicing> Find(HarmonyStep step)
+    {
+        var all = Essential(step, int.MaxValue);
+        foreach (var (wanted, anyBass) in ((int, bool)[])[(all, false), (all, true), (Essential(step, 2), false), (Essential(step, 2), true), (Essential(step, 1), true)])
+        {
+            var found = Find(step, wanted, anyBass);
+            if (found.Count > 0) return found.OrderBy(v => v.Cost).Take(MostKept);
+        }
+        return [];
+    }
+
+    private List<Voicing> Find(HarmonyStep step, int wanted, bool anyBass)
     {
         var instrument = context.Instrument;
         var tones = ToneTable(step);
-        var wanted = Essential(step);
         var found = new List<Voicing>();
         var highest = Math.Min(instrument.PlayableFrets - Reach, LevelTable.HighestFret(context.Level));
         for (var hand = 1; hand <= Math.Max(1, highest); hand++)
         {
             for (var bass = instrument.StringCount; bass >= Math.Min(3, instrument.StringCount); bass--)
             {
-                Search(step, tones, wanted, hand, bass, [], [], found);
+                Search(step, tones, wanted, anyBass, hand, bass, [], [], found);
             }
         }
-        return found.OrderBy(v => v.Cost).Take(MostKept);
+        return found;
     }
 
     // Degree by half steps above the root; null where the chord has no tone.
@@ -42,18 +55,22 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
     }
 
     // Without these the chord is another one: its third (or what stands for it), an altered fifth, its seventh; the bass comes by itself.
-    private static int Essential(HarmonyStep step)
+    private static int Essential(HarmonyStep step, int most)
     {
         var mask = 0;
-        foreach (var degree in step.BasicTones)
+        var tones = step.BasicTones;
+        foreach (var number in (ReadOnlySpan<int>)[3, 7, 4, 6, 5, 2])
         {
-            var plainFifth = degree is { Number: 5, Alteration: 0 };
-            if (!plainFifth || step.BasicTones.Length <= 3) mask |= 1 << NoteMath.Modulo(degree.HalfSteps, 12);
+            foreach (var degree in tones)
+            {
+                var plainFifth = degree is { Number: 5, Alteration: 0 } && tones.Length > 3;
+                if (degree.Number == number && !plainFifth && most-- > 0) mask |= 1 << NoteMath.Modulo(degree.HalfSteps, 12);
+            }
         }
-        return mask & ~1;
+        return mask;
     }
 
-    private void Search(HarmonyStep step, Degree?[] tones, int wanted, int hand, int number, ImmutableArray<NamedPitch> pitches, ImmutableArray<FretPosition> places, List<Voicing> found)
+    private void Search(HarmonyStep step, Degree?[] tones, int wanted, bool anyBass, int hand, int number, ImmutableArray<NamedPitch> pitches, ImmutableArray<FretPosition> places, List<Voicing> found)
     {
         if (number == 0 || (places.Length >= 3 && number < context.Instrument.StringCount - 5))
         {
@@ -67,10 +84,10 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
             var midi = context.Instrument.MidiNumberAt(number, fret);
             var above = NoteMath.Modulo(midi - step.Chord.Root.PitchClass, 12);
             if (tones[above] is not { } degree || !range.CanPlay(midi)) continue;
-            if (places.IsEmpty && NoteMath.Modulo(midi, 12) != step.Chord.Lowest.PitchClass) continue;
+            if (places.IsEmpty && !anyBass && NoteMath.Modulo(midi, 12) != step.Chord.Lowest.PitchClass) continue;
             var pitch = Pitch.AtOrAbove(step.Chord.NoteOf(degree), midi);
             if (pitches.Any(p => p.Pitch.MidiNumber == midi)) continue;
-            Search(step, tones, wanted, hand, number - 1, pitches.Add(new NamedPitch(pitch, degree)), places.Add(new FretPosition(number, fret)), found);
+            Search(step, tones, wanted, anyBass, hand, number - 1, pitches.Add(new NamedPitch(pitch, degree)), places.Add(new FretPosition(number, fret)), found);
         }
     }
 
@@ -89,7 +106,7 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
         if (found.Exists(v => v.Places.SequenceEqual(at)) || !finder.CanHold(tones, at)) return;
         var highest = places.Max(p => p.Fret);
         var lowest = places.Where(p => p.Fret > 0).Select(p => p.Fret).DefaultIfEmpty(0).Min();
-        found.Add(new Voicing(tones, at, (lowest * 0.5) + ((highest - lowest) * 0.4) - (tones.Length * 1.2)));
+        found.Add(new Voicing(tones, at, (lowest * 0.5) + ((highest - lowest) * 0.8) - (tones.Length * 1.2)));
     }
 
     private static bool Covers(HarmonyStep step, ImmutableArray<NamedPitch> pitches, int wanted)
