@@ -8,7 +8,6 @@ public sealed class DiagnosticBag(SourceText source)
     public const int Limit = 100;
 
     private readonly List<Diagnostic> _items = [];
-    private readonly HashSet<(string Code, SourceSpan Span)> _seen = [];
 
     /// <summary>The file.</summary>
     public SourceText Source { get; } = source;
@@ -29,7 +28,7 @@ public sealed class DiagnosticBag(SourceText source)
     public void Add(SourceSpan span, Problem problem)
     {
         HasErrors |= problem.Severity == Severity.Error;
-        if (!_seen.Add((problem.Code, span))) return;
+        foreach (var item in _items) if (item.Span == span && item.Code == problem.Code) return;
         if (_items.Count >= Limit)
         {
             LeftOut++;

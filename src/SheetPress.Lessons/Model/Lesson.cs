@@ -7,6 +7,8 @@ namespace SheetPress.Lessons;
 /// <summary>A lesson, read and checked: everything is resolved, nothing is generated yet.</summary>
 public sealed record Lesson
 {
+    private readonly Instrument? _writtenFor;
+
     /// <summary>Name for files, from the file name: lower-case words joined with hyphens.</summary>
     public required string Id { get; init; }
     /// <summary>Title.</summary>
@@ -25,6 +27,8 @@ public sealed record Lesson
     public Feel Feel { get; init; }
     /// <summary>Instrument, with the lesson's own tuning, capo and the like applied.</summary>
     public required Instrument Instrument { get; init; }
+    /// <summary>The instrument the lesson is written for; another than <see cref="Instrument"/> when the run asked for another. Absolute pitches and places on the neck are meant for it.</summary>
+    public Instrument WrittenFor { get => _writtenFor ?? Instrument; init => _writtenFor = value; }
     /// <summary>Level, 1 (first months) to 5 (advanced).</summary>
     public int Level { get; init; } = 2;
     /// <summary>The progression.</summary>

@@ -86,6 +86,7 @@ public static class LessonReader
                 Tempo = tempo ?? new Tempo(80, TempoReader.BeatOf(meter)),
                 Feel = feel,
                 Instrument = instrument,
+                WrittenFor = own,
                 Level = level,
                 Progression = progression,
                 Transposition = rekeying.Interval,
