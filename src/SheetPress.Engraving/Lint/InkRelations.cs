@@ -22,7 +22,7 @@ internal static class InkRelations
         {
             MarkRole.StaffLine => StandsInStaff(b.Role),
             MarkRole.TabLine => StandsInStaff(b.Role) && b.Role != MarkRole.FretNumber || b.Role is MarkRole.Technique && b is not TextMark,
-            MarkRole.Barline => b.Role is MarkRole.Barline or MarkRole.Bracket || (b.Role is MarkRole.Tie or MarkRole.Slur or MarkRole.Dynamic or MarkRole.Technique or MarkRole.Tuplet && b is LineMark or CurveMark),
+            MarkRole.Barline => b.Role is MarkRole.Barline or MarkRole.Bracket || (b.Role is MarkRole.Tie or MarkRole.Slur or MarkRole.Slide or MarkRole.Dynamic or MarkRole.Technique or MarkRole.Tuplet && b is LineMark or CurveMark),
             MarkRole.Bracket => b.Role is MarkRole.Bracket,
             MarkRole.KeySignature or MarkRole.Meter => b.Role == a.Role && sameMeasure,
             MarkRole.Stem => b.Role switch
@@ -41,7 +41,8 @@ internal static class InkRelations
                 MarkRole.Flag => sameEvent,
                 _ => false,
             },
-            MarkRole.LedgerLine => b.Role is MarkRole.LedgerLine && sameMeasure && SharesColumn(a, b, unit),
+            MarkRole.LedgerLine => b.Role is MarkRole.LedgerLine && sameMeasure && SharesColumn(a, b, unit) || b.Role is MarkRole.Flag && sameEvent,
+            MarkRole.FretNumber => b.Role is MarkRole.FretNumber && sameMeasure && SharesColumn(a, b, unit),
             MarkRole.Rest => b.Role is MarkRole.Rest && sameEvent,
             MarkRole.Tie or MarkRole.Slur => IsNote(b.Role) && NearEnd((CurveMark)a, b, unit) || b.Role is MarkRole.Tie or MarkRole.Slur && ContinuesAt(a, b, unit),
             // A letter stands over its arc, an arrow at its number; the distances are theirs to keep.

@@ -4,10 +4,10 @@ namespace SheetPress.Engraving;
 internal static class NoteLint
 {
     private const double ShortestStem = 2.5;
-    private const double LongestFreeStem = 4.6;
+    private const double LongestFreeStem = 5.2;
     private const double LongestBeamedStem = 11;
     private const double SteepestBeam = 0.26;
-    private const double HighestBeam = 1.26;
+    private const double HighestBeam = 1.3;
     private const double AlignmentTolerance = 0.1;
 
     // The point where a stem meets a head lies a little off the middle of the head.

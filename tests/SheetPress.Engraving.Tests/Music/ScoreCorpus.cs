@@ -25,9 +25,10 @@ internal sealed class ScoreCorpus(int seed)
         var density = _random.Next(5);
         var frame = Frame(meter, key, count);
         var length = Sum(frame);
-        var line = LineOf(instrument, key, meter, length, density, layout == StaffLayout.ChordChart, 0);
-        var second = instrument.Family == InstrumentFamily.Guitar && layout != StaffLayout.ChordChart && _random.Next(3) == 0
-            ? LineOf(instrument, key, meter, length, Math.Min(1, density), false, 12) : null;
+        var twoVoices = instrument.Family == InstrumentFamily.Guitar && layout != StaffLayout.ChordChart && _random.Next(3) == 0;
+        var line = LineOf(instrument, key, meter, length, density, layout == StaffLayout.ChordChart, twoVoices ? 1 : 0);
+        var second = twoVoices
+            ? LineOf(instrument, key, meter, length, Math.Min(2, density), false, -1) : null;
         var header = new ScoreHeader
         {
             Id = "corpus",
@@ -104,10 +105,13 @@ internal sealed class ScoreCorpus(int seed)
         return [.. list.OrderBy(d => d.Offset)];
     }
 
-    private Line LineOf(Instrument instrument, Key key, Meter meter, Fraction length, int density, bool slashes, int below)
+    private Line LineOf(Instrument instrument, Key key, Meter meter, Fraction length, int density, bool slashes, int register)
     {
         var notes = ImmutableArray.CreateBuilder<LineNote>();
-        var (low, high) = (instrument.OpenStrings.Min(p => p.MidiNumber), instrument.OpenStrings.Max(p => p.MidiNumber) + 12 - below);
+        var (low, high) = (instrument.OpenStrings.Min(p => p.MidiNumber), instrument.OpenStrings.Max(p => p.MidiNumber) + 12);
+        // Two voices keep to the upper and the lower half of the compass, as parts written for one player do.
+        if (register > 0) low = (low + high + 4) / 2;
+        if (register < 0) high = (low + high - 4) / 2;
         var midi = _random.Next(low, high);
         var at = Fraction.Zero;
         while (at < length)
@@ -118,7 +122,7 @@ internal sealed class ScoreCorpus(int seed)
                 if (_random.Next(9) != 0)
                 {
                     midi = Math.Clamp(midi + _random.Next(-5, 6), low, high);
-                    notes.Add(Note(instrument, key, at, value, midi, slashes));
+                    notes.Add(Note(instrument, key, at, value, midi, slashes, chords: register == 0));
                 }
                 at += value;
             }
@@ -148,12 +152,12 @@ internal sealed class ScoreCorpus(int seed)
         };
     }
 
-    private LineNote Note(Instrument instrument, Key key, Fraction at, Fraction value, int midi, bool slash)
+    private LineNote Note(Instrument instrument, Key key, Fraction at, Fraction value, int midi, bool slash, bool chords)
     {
         var used = new HashSet<int>();
         var tones = ImmutableArray.CreateBuilder<LineTone>();
         tones.Add(Tone(instrument, key, midi, used));
-        if (!slash && _random.Next(7) == 0 && value >= new Fraction(1, 2))
+        if (!slash && chords && _random.Next(7) == 0 && value >= new Fraction(1, 2))
         {
             foreach (var interval in Pick<int[]>([[7], [4, 7], [2], [1, 5], [10, 15], [12]]))
             {

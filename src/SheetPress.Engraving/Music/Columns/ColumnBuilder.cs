@@ -8,6 +8,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
 {
     // Room that joins and loose slides need beside their note, so that they can be seen.
     private const double SlideRoom = 1.4;
+    private const double SlideRise = 1;
     private const double TieRoom = 0.8;
     private const double ArcRoom = 0.8;
     private const double BendRoom = 1.6;
@@ -102,7 +103,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             if (HasStaff && staff)
             {
                 var heads = e.Heads;
-                boxes.Add(new LaneBox(Lane.Staff, new Box(e.Left - left, heads[^1].Y - 0.5, e.Right + right, heads[0].Y + 0.5)));
+                var (inkLeft, inkRight) = (e.Marks.Min(m => m.Bounds.Left), e.Marks.Max(m => m.Bounds.Right));
+                boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, heads[^1].Y - SlideRise, inkRight + right, heads[0].Y + SlideRise)));
             }
             if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, tab.Top, tab.Right + right, tab.Bottom)));
         }

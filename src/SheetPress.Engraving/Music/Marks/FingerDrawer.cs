@@ -18,7 +18,8 @@ internal static class FingerDrawer
     {
         foreach (var e in frame.Events)
         {
-            var above = e.Plan.Voice == 0;
+            // Below a tab that stands alone lies its rhythm.
+            var above = e.Plan.Voice == 0 || staff == 1;
             var tones = e.Plan.Event.Tones.Where(t => t.Finger is not null && !t.TieStop).ToList();
             if (tones.Count == 0) continue;
             var marks = new List<Mark>();
@@ -32,7 +33,8 @@ internal static class FingerDrawer
                 marks.Add(Ink.Centred(name, e.Centre, above ? y - bounds.Bottom : y - bounds.Top, MarkRole.Finger, e.Plan.Origin with { Staff = staff }));
                 y += (above ? -1 : 1) * (bounds.Height + StackGap);
             }
-            canvas.Place(marks, above, Gap, 0.15);
+            var move = canvas.Place(marks, above, Gap);
+            foreach (var mark in marks) e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
         }
     }
 }

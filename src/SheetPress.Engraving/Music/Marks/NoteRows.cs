@@ -18,15 +18,19 @@ internal static class NoteRows
     /// <summary>Degree names under a staff, the lowest tone of a chord lowest.</summary>
     public static void DrawDegrees(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)
     {
-        var shown = frame.Events.Where(e => !e.Plan.Event.IsRest).Select(e => (Event: e, Degrees: e.Plan.Event.Tones.Where(t => t.Degree is not null && !t.TieStop).Select(t => t.Degree!.Value).ToList())).ToList();
-        if (!shown.Exists(s => s.Degrees.Count > 0)) return;
-        var lines = shown.Max(s => s.Degrees.Count);
+        // Tones of both voices that start together stand over each other as one chord.
+        var shown = frame.Events.Where(e => !e.Plan.Event.IsRest).GroupBy(e => (e.Measure, e.Plan.Event.Onset))
+            .Select(g => (g.First().Centre, Tones: g.SelectMany(e => e.Plan.Event.Tones.Where(t => t.Degree is not null && !t.TieStop).Select(t => (Tone: t, e.Plan.Origin))).OrderBy(t => t.Tone.Pitch).ToList()))
+            .Where(s => s.Tones.Count > 0).ToList();
+        if (shown.Count == 0) return;
+        var lines = shown.Max(s => s.Tones.Count);
         var items = new List<RowItem>();
-        foreach (var (e, degrees) in shown)
+        foreach (var (centre, tones) in shown)
         {
-            for (var i = 0; i < degrees.Count; i++)
+            for (var i = 0; i < tones.Count; i++)
             {
-                items.Add(RowItem.Centred(DegreeText.Layout(degrees[i], sizes.Row), e.Centre, e.Plan.Origin, (lines - 1 - i) * ChordLine * sizes.Row));
+                var (tone, origin) = tones[i];
+                items.Add(RowItem.Centred(DegreeText.Layout(tone.Degree!.Value, sizes.Row), centre, origin, (lines - 1 - i) * ChordLine * sizes.Row));
             }
         }
         TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), Gap);
@@ -36,9 +40,10 @@ internal static class NoteRows
     public static void DrawCounts(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)
     {
         var items = new List<RowItem>();
+        var taken = new HashSet<(PlacedMeasure, Fraction)>();
         foreach (var e in frame.Events)
         {
-            if (e.Plan.Event.Count is { } count) items.Add(RowItem.Centred(RowTexts.Count(count, sizes), e.Centre, e.Plan.Origin));
+            if (e.Plan.Event.Count is { } count && taken.Add((e.Measure, e.Plan.Event.Onset))) items.Add(RowItem.Centred(RowTexts.Count(count, sizes), e.Centre, e.Plan.Origin));
         }
         TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), RowGap);
     }

@@ -56,6 +56,7 @@ internal static class TechniqueSpans
             var text = new SymbolBuilder(MarkRole.Technique).Text(words, TextFont.SerifItalic, sizes.Small).Build();
             var y = -Rise;
             var left = voice[i].Left - text.Bounds.Left;
+            left += BarlineRoom.Move(frame, text.Bounds.Transform(1, left, y));
             var marks = text.At(left, y).Marks.Select(m => m with { Origin = origin }).ToList();
             var (lineStart, lineEnd) = (left + text.Bounds.Right + TextGap, voice[last].Right);
             if (last > i && lineEnd - lineStart >= ShortestLine)

@@ -9,6 +9,9 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
     // White between a bracketed head and its brackets.
     private const double BracketGap = 0.1;
 
+    // A dot below a flag keeps this much white from it, or moves to its right.
+    private const double FlagGap = 0.2;
+
     // A ledger line beside an accidental is shortened to half its reach, so that the accidental need not stand far off.
     private const double ShortLedgerShare = 0.5;
 
@@ -129,7 +132,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
         if (draft.IsBeamed || draft.Stem == StemDirection.Down || draft.Event.Value.Flags == 0) return false;
         var tip = StemRules.Tip(StemDirection.Up, heads[0].Step, heads[^1].Step, draft.Event.Value.Flags);
         var bottom = tip + Ink.Glyph(FlagGlyphs.Name(draft.Event.Value.Flags, StemDirection.Up)).Bounds.Bottom;
-        return ys.Min() - Ink.Glyph("augmentationDot").Bounds.Bottom < bottom;
+        return ys.Min() - Ink.Glyph("augmentationDot").Bounds.Bottom < bottom + FlagGap;
     }
 
     private static double FlagRight(EventDraft draft, ImmutableArray<HeadPlan> heads) =>

@@ -50,7 +50,13 @@ internal static class VoiceSeparation
 
     private static bool Touches(EventDraft rest, MusicGlyph glyph, EventDraft other)
     {
-        if (other.Event.IsRest || other.Event.Onset >= rest.Event.End || other.Event.End <= rest.Event.Onset) return false;
+        if (other.IsHidden || other.Event.Onset >= rest.Event.End || other.Event.End <= rest.Event.Onset) return false;
+        if (other.Event.IsRest)
+        {
+            if (other.Event.Onset != rest.Event.Onset) return false;
+            var sign = Ink.Glyph(RestGlyphs.Name(other.IsCentred ? NoteBase.Whole : other.Event.Value.Base, other.RestY)).Bounds;
+            return rest.RestY + glyph.Bounds.Top < other.RestY + sign.Bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > other.RestY + sign.Top - RestGap;
+        }
         // A longer note that started before matters only where its head is: beside the rest when they start together.
         if (!rest.IsCentred && other.Event.Onset != rest.Event.Onset) return false;
         var (top, bottom) = (StaffSteps.Y(other.Steps[^1]) - 0.5, StaffSteps.Y(other.Steps[0]) + 0.5);

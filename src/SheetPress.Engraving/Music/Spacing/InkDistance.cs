@@ -48,19 +48,30 @@ internal static class InkDistance
         return reachRight - reachLeft + (lane is Lane.Chord or Lane.Roman ? ChordGap : RowGap);
     }
 
-    /// <summary>How far staff and tab ink reach left of the column.</summary>
-    public static double StaffReachLeft(Column column)
+    /// <summary>How far the texts of a row reach right of the column.</summary>
+    public static double ReachRight(Column column, Lane lane)
     {
         var reach = 0.0;
-        foreach (var box in column.Boxes) if (box.Lane is Lane.Staff or Lane.Tab) reach = Math.Max(reach, -box.Box.Left);
+        foreach (var box in column.Boxes) if (box.Lane == lane) reach = Math.Max(reach, box.Box.Right);
         return reach;
     }
 
-    /// <summary>How far staff and tab ink reach right of the column.</summary>
+    // Barlines run on between staff and tab, where the rows under the staff stand.
+    private static bool StopsAtBarline(Lane lane) => lane is not (Lane.Chord or Lane.Roman);
+
+    /// <summary>How far ink reaches left of the column that has to keep clear of barlines.</summary>
+    public static double StaffReachLeft(Column column)
+    {
+        var reach = 0.0;
+        foreach (var box in column.Boxes) if (StopsAtBarline(box.Lane)) reach = Math.Max(reach, -box.Box.Left);
+        return reach;
+    }
+
+    /// <summary>How far ink reaches right of the column that has to keep clear of barlines.</summary>
     public static double StaffReachRight(Column column)
     {
         var reach = 0.0;
-        foreach (var box in column.Boxes) if (box.Lane is Lane.Staff or Lane.Tab) reach = Math.Max(reach, box.Box.Right);
+        foreach (var box in column.Boxes) if (StopsAtBarline(box.Lane)) reach = Math.Max(reach, box.Box.Right);
         return reach;
     }
 }

@@ -7,6 +7,20 @@ internal sealed class RowRods
 {
     private readonly (Column Column, int Node)?[] _last = new (Column, int)?[InkDistance.Rows.Length];
 
+    /// <summary>Holds the last texts within the system.</summary>
+    /// <param name="endNode">Node of the last boundary.</param>
+    /// <param name="endRight">How far the staff goes on beyond that node.</param>
+    /// <param name="rods">Where to.</param>
+    public void End(int endNode, double endRight, List<Rod> rods)
+    {
+        for (var r = 0; r < _last.Length; r++)
+        {
+            if (_last[r] is not { } last) continue;
+            var reach = InkDistance.ReachRight(last.Column, InkDistance.Rows[r]);
+            rods.Add(new Rod(last.Node, endNode, reach - endRight));
+        }
+    }
+
     /// <summary>Adds the columns of the next measure.</summary>
     public void Add(ImmutableArray<Column> columns, int firstNode, List<Rod> rods)
     {

@@ -44,6 +44,7 @@ internal sealed class SystemSprings
             if (measure.Measure.LeastWidth > 0) rods.Add(new Rod(boundaryNode, springs.Count, left.Right + measure.Measure.LeastWidth - right.Left));
             bounds.Add(right);
         }
+        rows.End(springs.Count, bounds[^1].Right, rods);
         Boundaries = bounds.MoveToImmutable();
         ColumnNodes = starts.MoveToImmutable();
         Chain = new SpringChain(springs.ToImmutable(), rods);

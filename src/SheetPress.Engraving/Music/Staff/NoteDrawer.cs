@@ -25,6 +25,7 @@ internal static class NoteDrawer
             var half = Ink.Defaults.BeamThickness / 2;
             foreach (var e in notes) e.StemTip = line.At(e.StemX) + (up ? -half : half);
             BeamDrawer.Draw(canvas, members, e => e.StemX, line, up);
+            foreach (var rest in members.Where(e => e.Plan.Event.IsRest)) rest.RestDrop = BeamedRest.Drop(rest, notes, line, up);
         }
         foreach (var e in events) DrawEvent(e, canvas);
     }
@@ -32,7 +33,7 @@ internal static class NoteDrawer
     private static void DrawEvent(PlacedEvent e, StaffCanvas canvas)
     {
         var plan = e.Plan;
-        foreach (var mark in plan.Marks) canvas.Add(mark.Transform(1, e.X, 0));
+        foreach (var mark in plan.Marks) canvas.Add(mark.Transform(1, e.X, e.RestDrop));
         if (!plan.HasStem) return;
         var half = Ink.Defaults.StemThickness / 2;
         var tip = e.StemTip;

@@ -31,7 +31,7 @@ internal static class SlideDrawer
 
     private static void DrawBetween(StaffCanvas canvas, PlacedEvent from, PlacedEvent to)
     {
-        var start = from.Right + DotRoom(from) + Gap;
+        var start = RightInk(from) + Gap;
         var end = to.X + Math.Min(to.Plan.Left, to.Plan.Marks.Min(m => m.Bounds.Left)) - Gap;
         if (end <= start) return;
         for (var i = 0; i < Math.Min(from.Plan.Heads.Length, to.Plan.Heads.Length); i++)
@@ -49,12 +49,8 @@ internal static class SlideDrawer
         }
     }
 
-    private static double DotRoom(PlacedEvent e)
-    {
-        var right = e.Plan.Right;
-        foreach (var mark in e.Plan.Marks) if (mark.Role == MarkRole.Dot) right = Math.Max(right, mark.Bounds.Right);
-        return right - e.Plan.Right;
-    }
+    // Heads, brackets, ledger lines and dots.
+    private static double RightInk(PlacedEvent e) => e.X + e.Plan.Marks.Max(m => m.Bounds.Right);
 
     private static void DrawLoose(StaffCanvas canvas, PlacedEvent e)
     {
@@ -68,7 +64,7 @@ internal static class SlideDrawer
             }
             if (outOf != LooseSlide.None)
             {
-                var start = e.Right + DotRoom(e) + Gap;
+                var start = RightInk(e) + Gap;
                 canvas.Add(Line(start, head.Y, start + LooseLength, head.Y + (outOf == LooseSlide.Below ? LooseRise : -LooseRise), e.Plan.Origin));
             }
         }

@@ -10,6 +10,7 @@ internal static class SlurDrawer
 
     // White between the arc and the notes under it.
     private const double NoteGap = 0.4;
+    private const double AccidentalGap = 0.35;
     private const double BaseHeight = 0.5;
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;
@@ -19,17 +20,26 @@ internal static class SlurDrawer
     // Halves at the ends of a system keep clear of clef and barline.
     private const double EdgeGap = 0.3;
 
-    /// <summary>Draws all slurs.</summary>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas)
+    /// <summary>Draws the slurs of hammer-ons and pull-offs, which lie next to their notes.</summary>
+    public static void DrawLegato(SystemFrame frame, StaffCanvas canvas)
     {
         foreach (var voice in frame.Voices)
         {
-            foreach (var (first, last) in Spans(voice)) DrawSlur(frame, canvas, voice, first, last);
+            foreach (var (first, last) in LegatoChains(voice)) DrawSlur(frame, canvas, voice, first, last);
+        }
+    }
+
+    /// <summary>Draws phrasing slurs, outside fingers and articulations.</summary>
+    public static void DrawPhrases(SystemFrame frame, StaffCanvas canvas)
+    {
+        foreach (var voice in frame.Voices)
+        {
+            foreach (var (first, last) in Phrases(voice)) DrawSlur(frame, canvas, voice, first, last);
         }
     }
 
     // Index of the first and last event; -1 and the length of the voice where the slur goes on beyond the system.
-    private static IEnumerable<(int First, int Last)> Spans(IReadOnlyList<PlacedEvent> voice)
+    private static IEnumerable<(int First, int Last)> Phrases(IReadOnlyList<PlacedEvent> voice)
     {
         var open = -2;
         for (var i = 0; i < voice.Count; i++)
@@ -42,6 +52,10 @@ internal static class SlurDrawer
             if (voice[i].Plan.Event.SlurStart) open = i;
         }
         if (open >= 0) yield return (open, voice.Count);
+    }
+
+    private static IEnumerable<(int First, int Last)> LegatoChains(IReadOnlyList<PlacedEvent> voice)
+    {
         for (var i = 0; i < voice.Count; i++)
         {
             if (!IsLegato(voice[i])) continue;
@@ -100,6 +114,16 @@ internal static class SlurDrawer
     {
         foreach (var e in notes)
         {
+            foreach (var mark in e.Plan.Marks)
+            {
+                if (mark.Role != MarkRole.Accidental || e == notes[0]) continue;
+                foreach (var box in InkCover.Of(mark).Select(b => b.Transform(1, e.X, 0)))
+                {
+                    if (box.Right <= arc.Start.X + 0.1 || box.Left >= arc.End.X - 0.1) continue;
+                    var (a, b) = (YAt(arc, Math.Max(box.Left, arc.Start.X)), YAt(arc, Math.Min(box.Right, arc.End.X)));
+                    if (above ? Math.Max(a, b) > box.Top - AccidentalGap : Math.Min(a, b) < box.Bottom + AccidentalGap) return false;
+                }
+            }
             foreach (var x in (ReadOnlySpan<double>)[e.Left, e.Centre, e.Right])
             {
                 if (x <= arc.Start.X + 0.1 || x >= arc.End.X - 0.1) continue;

@@ -61,10 +61,10 @@ internal static class TupletDrawer
             // On a slanted beam the number stands off the beam at its own place, not at its ends.
             var beam = (EdgeOf(first, edge) + EdgeOf(last, edge)) / 2;
             var y = above ? beam - NumberGap - size.Bottom : beam + NumberGap - size.Top;
-            canvas.Place(digits.At(middle - (size.Width / 2) - size.Left, y).Marks, above, NumberGap, 0.1);
+            canvas.Place(digits.At(middle - (size.Width / 2) - size.Left, y).Marks, above, NumberGap);
             return;
         }
-        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap, 0.1);
+        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap);
     }
 
     private static double Outer(PlacedEvent e, bool above) => e.Plan.HasStem && e.Plan.Heads.Length > 0 && e.IsUp == above ? e.StemX : e.Centre;

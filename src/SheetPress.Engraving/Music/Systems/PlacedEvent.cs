@@ -21,6 +21,9 @@ internal sealed class PlacedEvent(EventPlan plan, PlacedMeasure measure, double 
     /// <summary>Free end of the stem; beams set it.</summary>
     public double StemTip { get; set; } = plan.StemTip;
 
+    /// <summary>How far a rest under a beam is moved down to clear it.</summary>
+    public double RestDrop { get; set; }
+
     /// <summary>Middle of its heads (of the rest).</summary>
     public double Centre => X + Plan.Centre;
 

@@ -53,13 +53,14 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         SlideDrawer.Draw(frame, canvas);
         TieDrawer.Draw(frame, canvas);
         ArticulationDrawer.Draw(frame, canvas);
+        SlurDrawer.DrawLegato(frame, canvas);
         if (score.ShowFingers) FingerDrawer.Draw(frame, canvas, StaffSteps.BottomLine, 0);
         TupletDrawer.Draw(frame, canvas);
-        SlurDrawer.Draw(frame, canvas);
+        SlurDrawer.DrawPhrases(frame, canvas);
         if (!HasTab)
         {
             NoteRows.DrawStrokes(frame, canvas, _sizes, 0);
-            BendDrawer.Draw(frame, canvas, e => e.Plan.Heads.IsEmpty ? null : new Point(e.Right, e.Plan.TopHead), _sizes, 0);
+            BendDrawer.DrawOverStaff(frame, canvas, _sizes);
             TechniqueSpans.Draw(frame, canvas, _sizes, 0);
         }
         ArticulationDrawer.DrawFermatas(frame, canvas, StaffSteps.BottomLine);
@@ -75,7 +76,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         StaffDrawer.DrawSigns(frame, 1, canvas);
         CentredSigns.Draw(frame, canvas, bottom / 2, 1, withRests: !HasStaff);
         TabJoins.Draw(frame, canvas, _sizes);
-        BendDrawer.Draw(frame, canvas, BentNumber, _sizes, 1);
+        BendDrawer.DrawOnTab(frame, canvas, _sizes);
         TechniqueSpans.Draw(frame, canvas, _sizes, 1);
         NoteRows.DrawStrokes(frame, canvas, _sizes, 1);
         if (HasStaff) return canvas;
@@ -101,15 +102,6 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         DirectionDrawer.DrawWords(frame, canvas, _sizes);
         EndingDrawer.Draw(frame, canvas, measure => EndingDrawer.IsOpenAt(score, measure), _sizes);
         DirectionDrawer.DrawHeads(frame, canvas, score, options.ShowTempo, _sizes);
-    }
-
-    private Point? BentNumber(PlacedEvent e)
-    {
-        foreach (var tone in e.Plan.Event.Tones)
-        {
-            if (tone.Position is { } position && TabJoins.NumberBox(e, position, _sizes) is { } box) return new Point(box.Right, FretNumbers.LineY(position.String));
-        }
-        return null;
     }
 
     private static EngravedSystem Finish(SystemFrame frame, StaffCanvas whole, List<StaffSpan> spans)

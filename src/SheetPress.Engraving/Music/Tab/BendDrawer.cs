@@ -12,30 +12,56 @@ internal static class BendDrawer
     private const double ArrowWidth = 0.6;
     private const double ArrowLength = 0.75;
     private const double TextGap = 0.25;
+    private const double Gap = 0.4;
 
-    /// <summary>Draws all bends.</summary>
-    /// <param name="frame">The system.</param>
-    /// <param name="canvas">Tab or staff.</param>
-    /// <param name="anchor">Right end and y of what is bent, or null.</param>
-    /// <param name="sizes">Sizes of text.</param>
-    /// <param name="staff">Index of the staff.</param>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, Func<PlacedEvent, Point?> anchor, TextSizes sizes, int staff)
+    /// <summary>Draws the bends of a tab, from their numbers.</summary>
+    public static void DrawOnTab(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
     {
         foreach (var e in frame.Events)
         {
-            if (e.Plan.Event.BendHalfSteps is not { } amount || anchor(e) is not { } from) continue;
-            var origin = e.Plan.Origin with { Staff = staff };
+            if (e.Plan.Event.BendHalfSteps is not { } amount || NumberEnd(e, sizes) is not { } from) continue;
+            var origin = e.Plan.Origin with { Staff = 1 };
             var (x, y) = (from.X + Start, from.Y);
             var tip = Math.Min(-Rise, y - (2 * Rise));
-            var arrow = x + Width;
-            var end = tip + ArrowLength;
-            var stroke = new CurveMark(new Point(x, y), new Point(x + (Width * 0.8), y), new Point(arrow, y + ((end - y) * 0.4)), new Point(arrow, end), Thickness, Thickness) { Role = MarkRole.Technique, Origin = origin };
-            ImmutableArray<Point> corners = [new(arrow - (ArrowWidth / 2), end), new(arrow + (ArrowWidth / 2), end), new(arrow, tip)];
-            canvas.Add(stroke);
-            canvas.Add(new PolygonMark(corners) { Role = MarkRole.Technique, Origin = origin });
-            var text = new SymbolBuilder(MarkRole.Technique).Text(Amount(amount), TextFont.Sans, sizes.Small).Build();
-            canvas.Place([.. RowItem.Centred(text, arrow, origin).MarksAt(tip - TextGap)], above: true, TextGap, 0.1);
+            canvas.AddAll(Arrow(x, y, tip, origin));
+            canvas.Place([.. Text(amount, x + Width, tip, sizes, origin)], above: true, TextGap, 0.1);
         }
+    }
+
+    /// <summary>Draws bends over a staff without tab, clear of everything on it.</summary>
+    public static void DrawOverStaff(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
+    {
+        foreach (var e in frame.Events)
+        {
+            if (e.Plan.Event.BendHalfSteps is not { } amount || e.Plan.Heads.IsEmpty) continue;
+            const double tip = -Gap - (2 * Rise);
+            List<Mark> marks = [.. Arrow(e.Centre, -Gap, tip, e.Plan.Origin), .. Text(amount, e.Centre + Width, tip, sizes, e.Plan.Origin)];
+            canvas.Place(marks, above: true, Gap);
+        }
+    }
+
+    private static IEnumerable<Mark> Arrow(double x, double y, double tip, MarkOrigin origin)
+    {
+        var arrow = x + Width;
+        var end = tip + ArrowLength;
+        yield return new CurveMark(new Point(x, y), new Point(x + (Width * 0.8), y), new Point(arrow, y + ((end - y) * 0.4)), new Point(arrow, end), Thickness, Thickness) { Role = MarkRole.Technique, Origin = origin };
+        ImmutableArray<Point> corners = [new(arrow - (ArrowWidth / 2), end), new(arrow + (ArrowWidth / 2), end), new(arrow, tip)];
+        yield return new PolygonMark(corners) { Role = MarkRole.Technique, Origin = origin };
+    }
+
+    private static IEnumerable<Mark> Text(double amount, double x, double tip, TextSizes sizes, MarkOrigin origin)
+    {
+        var text = new SymbolBuilder(MarkRole.Technique).Text(Amount(amount), TextFont.Sans, sizes.Small).Build();
+        return RowItem.Centred(text, x, origin).MarksAt(tip - TextGap - text.Bounds.Bottom);
+    }
+
+    private static Point? NumberEnd(PlacedEvent e, TextSizes sizes)
+    {
+        foreach (var tone in e.Plan.Event.Tones)
+        {
+            if (tone.Position is { } position && TabJoins.NumberBox(e, position, sizes) is { } box) return new Point(box.Right, FretNumbers.LineY(position.String));
+        }
+        return null;
     }
 
     // Amounts in whole steps, as players read them.

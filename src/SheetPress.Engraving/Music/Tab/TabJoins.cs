@@ -38,10 +38,10 @@ internal static class TabJoins
                         DrawSlide(canvas, e, voice[i + 1], sizes);
                         break;
                     case Connection.HammerOn:
-                        DrawArc(canvas, e, voice[i + 1], "H", sizes, letters);
+                        DrawArc(frame, canvas, e, voice[i + 1], "H", sizes, letters);
                         break;
                     case Connection.PullOff:
-                        DrawArc(canvas, e, voice[i + 1], "P", sizes, letters);
+                        DrawArc(frame, canvas, e, voice[i + 1], "P", sizes, letters);
                         break;
                     default:
                         break;
@@ -96,7 +96,7 @@ internal static class TabJoins
     private static LineMark Slide(double x1, double y1, double x2, double y2, MarkOrigin origin) =>
         new(new Point(x1, y1), new Point(x2, y2), LineThickness) { Role = MarkRole.Slide, Origin = origin with { Staff = 1 } };
 
-    private static void DrawArc(StaffCanvas canvas, PlacedEvent from, PlacedEvent to, string letter, TextSizes sizes, List<(RowItem, double)> letters)
+    private static void DrawArc(SystemFrame frame, StaffCanvas canvas, PlacedEvent from, PlacedEvent to, string letter, TextSizes sizes, List<(RowItem, double)> letters)
     {
         if (Top(from, sizes) is not { } left || Top(to, sizes) is not { } right) return;
         var origin = from.Plan.Origin with { Staff = 1 };
@@ -106,7 +106,9 @@ internal static class TabJoins
         var arc = Arc.Of(start, end, height, above: true, MarkRole.Slur, origin);
         canvas.Add(arc);
         var text = new SymbolBuilder(MarkRole.Technique).Text(letter, TextFont.Sans, sizes.Small).Build();
-        letters.Add((RowItem.Centred(text, (start.X + end.X) / 2, origin), y - height - LetterGap));
+        var item = RowItem.Centred(text, (start.X + end.X) / 2, origin);
+        item = item with { X = item.X + BarlineRoom.Move(frame, text.Bounds.Transform(1, item.X, 0)) };
+        letters.Add((item, y - height - LetterGap));
     }
 
     private static double? Top(PlacedEvent e, TextSizes sizes)

@@ -8,12 +8,15 @@ internal static class TabRhythm
 {
     // Stems start clear of the lowest fret number and are long enough for three beams.
     private const double StemGap = 1.1;
-    private const double StemLength = 2.75;
+    private const double StemLength = 3.3;
 
     // A half note has the lower half of a stem, so that it differs from a quarter.
     private const double HalfShare = 0.5;
 
     private const double DotGap = 0.35;
+
+    // White between the bottom line and a rest.
+    private const double RestGap = 0.3;
 
     /// <summary>y of the bottom line.</summary>
     public static double BottomLine(int strings) => (strings - 1) * FretNumbers.LineDistance;
@@ -32,7 +35,7 @@ internal static class TabRhythm
         var (top, bottom) = (StemTop(strings), StemBottom(strings));
         if (e.Event.IsRest)
         {
-            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, (top + bottom) / 2);
+            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, BottomLine(strings) + RestGap);
             return marks.ToImmutable();
         }
         var half = Ink.Defaults.StemThickness / 2;
@@ -46,7 +49,8 @@ internal static class TabRhythm
         return marks.ToImmutable();
     }
 
-    private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, double y)
+    // Rests stand so high that beams pass below them.
+    private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, double top)
     {
         // Whole and half rests bring the line they hang from or sit on.
         var name = e.Event.Value.Base switch
@@ -55,6 +59,7 @@ internal static class TabRhythm
             NoteBase.Half => "restHalfLegerLine",
             _ => RestGlyphs.Name(e.Event.Value.Base, 0),
         };
+        var y = top - Ink.Glyph(name).Bounds.Top;
         var rest = Ink.Centred(name, e.Centre, y, MarkRole.Rest, e.Origin);
         marks.Add(rest);
         AddDots(marks, e, rest.Bounds.Right + DotGap, y - 0.5);
