@@ -20,8 +20,9 @@ internal sealed class FingeringCosts
     private const double NewChordRelief = 0.6;
     private const double WithinChordPenalty = 1.3;
     private const double OffBeatPenalty = 1.8;
-    private const double StretchPerMillimetre = 0.06;
-    private const double StretchStart = 1.2;
+    private const double StretchPerMillimetre = 0.04;
+    private const double StretchStart = 0.6;
+    private const double IndexStretch = 0.4;
     private const double HeightPerFret = 0.03;
     private const double OpenString = 0.4;
     private const double OpenStringFarFromHand = 0.4;
@@ -59,7 +60,7 @@ internal sealed class FingeringCosts
     {
         var natural = hand + _hand.Reach(finger, hand);
         var cost = FingerEffort[finger] + (HeightPerFret * hand);
-        if (fret != natural) cost += StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural));
+        if (fret != natural) cost += StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural)) + (finger == 1 ? IndexStretch : 0);
         return cost + Anchor(hand);
     }
 
