@@ -35,7 +35,7 @@ public sealed class ChordQuality : IEquatable<ChordQuality>
     public ImmutableArray<KindChange> KindChanges => Kinds.Changes;
 
     /// <summary>A row of the table; degrees and aliases are read when first asked for.</summary>
-    internal ChordQuality(string suffix, string name, string degrees, string aliases = "")
+    internal ChordQuality(string suffix, string name, string degrees, string aliases)
     {
         Suffix = suffix;
         Name = name;

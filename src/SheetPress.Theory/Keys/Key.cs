@@ -75,7 +75,7 @@ public sealed record Key
     public bool Contains(NoteName note) => Spell(note.Letter) == note;
 
     /// <summary>"Eb major", "C# minor", "D dorian".</summary>
-    public override string ToString() => $"{Tonic} {Mode.ToString().ToLowerInvariant()}";
+    public override string ToString() => $"{Tonic} {Mode.Name()}";
 
     /// <summary>Reads "C minor", "Eb major", "F# dorian", "Am", "Bb".</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, [NotNullWhen(true)] out Key? key)
@@ -87,7 +87,7 @@ public sealed record Key
         Mode mode;
         if (word is "" or "M" or "maj") mode = Mode.Major;
         else if (word is "m" or "min") mode = Mode.Minor;
-        else if (!TryParseMode(word, out mode)) return false;
+        else if (!Modes.TryParse(word, out mode)) return false;
         if (Math.Abs(tonic.Fifths - SignatureOffset(mode)) > 7) return false;
         key = new Key(tonic, mode);
         return true;
@@ -97,12 +97,6 @@ public sealed record Key
     /// <exception cref="FormatException">The text is no key with a signature.</exception>
     public static Key Parse(string text) =>
         TryParse(text, out var key) ? key : throw new FormatException($"'{text}' is no key: write a tonic and a mode, as in C minor or Eb major.");
-
-    private static bool TryParseMode(string word, out Mode mode)
-    {
-        for (mode = Mode.Major; mode <= Mode.Locrian; mode++) if (word.Equals(mode.ToString(), StringComparison.OrdinalIgnoreCase)) return true;
-        return false;
-    }
 
     // Fifths from the tonic of the mode down to the tonic of the major key with the same signature.
     private static int SignatureOffset(Mode mode) => mode switch

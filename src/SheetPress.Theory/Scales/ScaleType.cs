@@ -23,7 +23,7 @@ public sealed class ScaleType
     public ImmutableArray<string> Aliases => aliasText.Length == 0 ? [] : [.. aliasText.Split(", ")];
 
     /// <summary>A row of the table; aliases are parted by ", ".</summary>
-    internal ScaleType(string name, string degrees, string aliases = "")
+    internal ScaleType(string name, string degrees, string aliases)
     {
         Name = name;
         degreeText = degrees;
