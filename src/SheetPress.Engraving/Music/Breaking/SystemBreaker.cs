@@ -31,7 +31,13 @@ internal sealed class SystemBreaker
     private const double Overfull = 1000;
 
     // Denser or wider spacing of the whole exercise that is tried, and its cost for each unit of widening.
-    private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5];
+    private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5, 1.75, 2, 2.4, 2.8];
+
+    // Without a fixed count of measures the exercise is not spaced wider than this.
+    private const double MostFreeDensity = 1.5;
+
+    // Exercises whose systems are stretched less than this need no wider spacing.
+    private const double TightEnough = 1.1;
     private const double DensityCost = 0.5;
 
     private readonly Score _score;
@@ -55,6 +61,8 @@ internal sealed class SystemBreaker
         var least = double.PositiveInfinity;
         foreach (var density in Densities)
         {
+            if (density > MostFreeDensity && _score.MeasuresPerSystem is null) break;
+            if (!best.IsEmpty && best.All(s => s.Ratio(WidthAt(s.First)) < TightEnough)) break;
             var tried = new Dictionary<(int, int), SystemSprings>();
             SystemSprings Assemble(int first, int end)
             {

@@ -65,7 +65,9 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         {
             foreach (var mark in e.Marks)
             {
-                foreach (var box in InkCover.Of(mark)) boxes.Add(new LaneBox(Lane.Staff, box));
+                // A rest under a beam may end up anywhere on its way.
+                if (e.IsUnderBeam) boxes.Add(new LaneBox(Lane.Staff, mark.Bounds with { Top = double.NegativeInfinity, Bottom = double.PositiveInfinity }));
+                else foreach (var box in InkCover.Of(mark)) boxes.Add(new LaneBox(Lane.Staff, box));
             }
             if (!e.Heads.IsEmpty) AddStem(boxes, e);
         }

@@ -37,10 +37,21 @@ internal static class DirectionDrawer
         }
         if (!showTempo || frame.Index > 0) return;
         var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction);
-        var meter = frame.Boundaries[0].Boundary.Signs.Where(s => s.Mark.Role == MarkRole.Meter).Select(s => s.Mark.Bounds.Left).DefaultIfEmpty(0).Min();
-        var item = new RowItem(tempo, Math.Max(meter, right) - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1));
+        var item = new RowItem(tempo, Math.Max(MeterLeft(frame.Springs), right) - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1));
         TextRow.Place(canvas, [item], above: true, -Rise, TempoGap);
     }
+
+    /// <summary>Where the tempo mark ends: the first system is no shorter.</summary>
+    public static double TempoEnd(SystemSprings springs, Score score, TextSizes sizes)
+    {
+        var left = MeterLeft(springs);
+        if (score.Measures[0].Directions.FirstOrDefault(d => d.Kind == DirectionKind.Rehearsal) is { } rehearsal) left = Math.Max(left, DirectionSymbols.Of(rehearsal, sizes)!.Advance + BesideGap);
+        return left + TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction).Bounds.Width;
+    }
+
+    // The tempo stands over the meter.
+    private static double MeterLeft(SystemSprings springs) =>
+        springs.Boundaries[0].Signs.Where(s => s.Mark.Role == MarkRole.Meter).Select(s => s.Mark.Bounds.Left).DefaultIfEmpty(0).Min();
 
     private static bool EndsMeasure(DirectionKind kind) => kind is DirectionKind.DaCapo or DirectionKind.DalSegno or DirectionKind.ToCoda or DirectionKind.Fine;
 

@@ -19,6 +19,7 @@ internal sealed class EventDraft(ScoreEvent @event, int voice, MarkOrigin origin
     public ImmutableArray<int> Steps { get; init; } = [];
     public StemDirection Stem { get; set; }
     public bool IsBeamed { get; set; }
+    public bool IsUnderBeam { get; set; }
     /// <summary>How far the whole event stands right of its column, to clear the other voice.</summary>
     public double Shift { get; set; }
     public double RestY { get; set; }

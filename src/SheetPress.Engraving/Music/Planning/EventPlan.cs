@@ -27,6 +27,9 @@ internal sealed record EventPlan
     /// <summary>Whether the event is under a beam.</summary>
     public bool IsBeamed { get; init; }
 
+    /// <summary>Whether it is a rest inside a beamed group, which the beam may move up or down.</summary>
+    public bool IsUnderBeam { get; init; }
+
     /// <summary>Middle of the stem.</summary>
     public double StemX { get; init; }
 

@@ -62,7 +62,11 @@ internal sealed class MeasurePlanner(Score score)
         }
         foreach (var group in groups)
         {
-            for (var i = group.First; i <= group.Last; i++) drafts[i].IsBeamed = !drafts[i].Event.IsRest;
+            for (var i = group.First; i <= group.Last; i++)
+            {
+                drafts[i].IsBeamed = !drafts[i].Event.IsRest;
+                drafts[i].IsUnderBeam = drafts[i].Event.IsRest;
+            }
         }
         return drafts;
     }

@@ -149,6 +149,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             Stem = draft.Stem,
             HasStem = draft.HasStem && !ChartSlashes.IsBeatSlash(draft.Event),
             IsBeamed = draft.IsBeamed,
+            IsUnderBeam = draft.IsUnderBeam,
             IsCentred = draft.IsCentred,
             IsHidden = draft.IsHidden,
             Marks = marks.ToImmutable(),

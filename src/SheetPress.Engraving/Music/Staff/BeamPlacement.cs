@@ -17,6 +17,9 @@ internal static class BeamPlacement
     // Each beam beyond the first adds to the least stem, beyond the second to the wanted one.
     private const double LeastPerBeam = 0.5;
 
+    // White between a beam and an accidental under it.
+    private const double InkGap = 0.2;
+
     // Weight of a wrong rise against a wrong stem length.
     private const double RiseWeight = 2.5;
     private const double ShortWeight = 2;
@@ -27,10 +30,16 @@ internal static class BeamPlacement
     public static BeamLine Place(IReadOnlyList<BeamNote> notes, bool up)
     {
         // Downward stems are the mirror image about the middle line.
-        var view = up ? notes : [.. notes.Select(n => n with { HeadY = (2 * StaffSteps.Middle) - n.HeadY })];
+        var view = up ? notes : [.. notes.Select(Mirror)];
         var line = PlaceAbove(view);
         return up ? line : line with { LeftY = (2 * StaffSteps.Middle) - line.LeftY, RightY = (2 * StaffSteps.Middle) - line.RightY };
     }
+
+    private static BeamNote Mirror(BeamNote note) => note with
+    {
+        HeadY = (2 * StaffSteps.Middle) - note.HeadY,
+        Ink = [.. note.Ink.Select(b => b with { Top = (2 * StaffSteps.Middle) - b.Bottom, Bottom = (2 * StaffSteps.Middle) - b.Top })],
+    };
 
     private static BeamLine PlaceAbove(IReadOnlyList<BeamNote> notes)
     {
@@ -65,6 +74,15 @@ internal static class BeamPlacement
     {
         var shortest = notes.Min(n => n.HeadY - line.At(n.StemX)) + (thickness / 2);
         if (shortest < least || Math.Max(line.LeftY, line.RightY) > StaffSteps.Middle + Grid) return double.PositiveInfinity;
+        var depth = ((notes.Max(n => n.Beams) - 1) * (thickness + Ink.Defaults.BeamSpacing)) + (thickness / 2);
+        foreach (var note in notes)
+        {
+            foreach (var box in note.Ink)
+            {
+                if (box.Right < line.LeftX || box.Left > line.RightX) continue;
+                if (Math.Max(line.At(box.Left), line.At(box.Right)) + depth > box.Top - InkGap) return double.PositiveInfinity;
+            }
+        }
         var wrongLength = shortest < stem ? (stem - shortest) * ShortWeight : shortest - stem;
         return (RiseWeight * Math.Abs(wrongRise)) + wrongLength;
     }

@@ -21,13 +21,19 @@ internal static class NoteDrawer
             var notes = members.Where(e => e.Plan.HasStem).ToList();
             if (notes.Count < 2) continue;
             var up = notes[0].IsUp;
-            var line = BeamPlacement.Place([.. notes.Select(e => new BeamNote(e.StemX, up ? e.Plan.TopHead : e.Plan.BottomHead, Math.Max(1, e.Plan.Event.Beams.Length)))], up);
+            var line = BeamPlacement.Place([.. notes.Select(e => ToBeamNote(e, up))], up);
             var half = Ink.Defaults.BeamThickness / 2;
             foreach (var e in notes) e.StemTip = line.At(e.StemX) + (up ? -half : half);
             BeamDrawer.Draw(canvas, members, e => e.StemX, line, up);
             foreach (var rest in members.Where(e => e.Plan.Event.IsRest)) rest.RestDrop = BeamedRest.Drop(rest, notes, line, up);
         }
         foreach (var e in events) DrawEvent(e, canvas);
+    }
+
+    private static BeamNote ToBeamNote(PlacedEvent e, bool up)
+    {
+        var ink = e.Plan.Marks.Where(m => m.Role is MarkRole.Accidental or MarkRole.Dot).SelectMany(m => InkCover.Of(m)).Select(b => b.Transform(1, e.X, 0));
+        return new BeamNote(e.StemX, up ? e.Plan.TopHead : e.Plan.BottomHead, Math.Max(1, e.Plan.Event.Beams.Length)) { Ink = [.. ink] };
     }
 
     private static void DrawEvent(PlacedEvent e, StaffCanvas canvas)

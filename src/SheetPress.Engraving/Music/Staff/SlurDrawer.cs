@@ -14,7 +14,8 @@ internal static class SlurDrawer
     private const double BaseHeight = 0.5;
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;
-    private const double HeightStep = 0.25;
+    private const double HeightStep = 0.15;
+    private const double EndStep = 0.1;
     private const int MostSteps = 16;
 
     // Halves at the ends of a system keep clear of clef and barline.
@@ -90,6 +91,8 @@ internal static class SlurDrawer
         for (var i = 0; i < MostSteps && !Clears(arc, notes, above); i++)
         {
             height += HeightStep;
+            start = start.Offset(0, away * EndStep);
+            end = end.Offset(0, away * EndStep);
             arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         }
         canvas.Add(arc);

@@ -24,7 +24,9 @@ internal static class BendDrawer
             var (x, y) = (from.X + Start, from.Y);
             var tip = Math.Min(-Rise, y - (2 * Rise));
             canvas.AddAll(Arrow(x, y, tip, origin));
-            canvas.Place([.. Text(amount, x + Width, tip, sizes, origin)], above: true, TextGap, 0.1);
+            var text = Text(amount, x + Width, tip, sizes, origin).ToList();
+            var aside = BarlineRoom.Move(frame, text.Select(m => m.Bounds).Aggregate(Box.Empty, (a, b) => a.Union(b)));
+            canvas.Place([.. text.Select(m => m.Transform(1, aside, 0))], above: true, TextGap, 0.1);
         }
     }
 
