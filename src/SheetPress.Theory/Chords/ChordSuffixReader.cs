@@ -4,7 +4,7 @@ namespace SheetPress.Theory;
 /// Reads what follows the root of a chord symbol, up to a slash bass or the end: a basic name, then alterations, additions, suspensions and
 /// omissions in any order, with brackets, commas and spaces between them.
 /// </summary>
-internal sealed class ChordSuffixReader(string text, int start)
+internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(text, start)
 {
     private enum Family { None, Major, Minor, Diminished, HalfDiminished, Augmented, Power }
 
@@ -12,8 +12,6 @@ internal sealed class ChordSuffixReader(string text, int start)
     private readonly List<Degree> added = [];
     private readonly List<int> omitted = [];
     private readonly List<int> omittedAt = [];
-    private int depth;
-    private int openedAt;
     private Family family;
     private bool majorWord;
     private bool majorSeventh;
@@ -23,12 +21,6 @@ internal sealed class ChordSuffixReader(string text, int start)
     private bool sixNine;
     private int top;
 
-    /// <summary>Where reading stands: at the end of the text, at the slash of a bass note, or at what could not be read.</summary>
-    internal int At { get; private set; } = start;
-
-    /// <summary>What is wrong at <see cref="At"/>; null when nothing is.</summary>
-    internal string? Error { get; private set; }
-
     /// <summary>Reads the suffix; null on an error.</summary>
     internal ChordShape? Read()
     {
@@ -37,11 +29,11 @@ internal sealed class ChordSuffixReader(string text, int start)
         while (Error is null)
         {
             SkipSeparators();
-            if (Error is not null || At >= text.Length || (Peek() == '/' && depth == 0)) break;
+            if (Error is not null || AtEnd || (Peek() == '/' && Depth == 0)) break;
             var before = At;
-            if (!ReadChange() && Error is null) Fail(before, $"'{text[before..]}' is no part of a chord name");
+            if (!ReadChange() && Error is null) Fail(before, $"'{Text[before..]}' is no part of a chord name");
         }
-        if (Error is null && depth > 0) Fail(openedAt, "The bracket is not closed");
+        if (Error is null && Depth > 0) Fail(OpenedAt, "The bracket is not closed");
         if (Error is not null) return null;
         var degrees = Degrees();
         return Error is null ? new ChordShape([.. degrees]) : null;
@@ -86,7 +78,7 @@ internal sealed class ChordSuffixReader(string text, int start)
         var open = family == Family.Minor || (top != 7 && family is not (Family.Diminished or Family.HalfDiminished));
         if (!majorSeventh && open && AcceptMajorSeventh()) return true;
         if (top >= 7 && AcceptWord("aug")) { altered.Add(new(5, 1)); return true; }
-        if (depth > 0 || (At > 0 && text[At - 1] is ',' or ' '))
+        if (Depth > 0 || (At > 0 && Text[At - 1] is ',' or ' '))
         {
             var at = At;
             if (TryNumber(out var natural))
@@ -146,7 +138,7 @@ internal sealed class ChordSuffixReader(string text, int start)
     private bool ReadAlteration()
     {
         var at = At;
-        if (Peek() == '+' && (top >= 7 || family == Family.Minor) && !IsDigit(At + 1)) { At++; altered.Add(new(5, 1)); return true; }
+        if (Peek() == '+' && (top >= 7 || family == Family.Minor) && !char.IsAsciiDigit(Peek(1))) { At++; altered.Add(new(5, 1)); return true; }
         var alteration = ReadAccidental();
         if (alteration == 0 || !TryNumber(out var number)) { At = at; return false; }
         if (number == 7 && alteration == 1 && top == 0 && family is Family.Minor or Family.Diminished) { MakeMajorSeventh(7); return true; }
@@ -158,7 +150,7 @@ internal sealed class ChordSuffixReader(string text, int start)
     // "maj7" after the family, as in m(maj7), m/maj9, +M7, or after a number, as in m9(maj7).
     private bool AcceptMajorSeventh()
     {
-        var (at, depthBefore) = (At, depth);
+        var (at, depth) = (At, Depth);
         var slash = family == Family.Minor && Peek() == '/';
         if (slash) At++;
         else SkipSeparators();
@@ -167,13 +159,13 @@ internal sealed class ChordSuffixReader(string text, int start)
             var number = ReadTop();
             if (number >= 7 || (triangle && number == 0)) { MakeMajorSeventh(number); return true; }
         }
-        else if (!slash && family == Family.Minor && top == 0 && Peek() is '+' or '#' or '♯' && At + 1 < text.Length && text[At + 1] == '7')
+        else if (!slash && family == Family.Minor && top == 0 && Peek() is '+' or '#' or '♯' && Peek(1) == '7')
         {
             At += 2;
             MakeMajorSeventh(7);
             return true;
         }
-        (At, depth, Error) = (at, depthBefore, null);
+        ReturnTo(at, depth);
         return false;
     }
 
@@ -246,46 +238,14 @@ internal sealed class ChordSuffixReader(string text, int start)
         return Accept("6") ? 6 : 0;
     }
 
-    // A run of one kind of sign; + and - count as signs when a number follows.
-    private int ReadAccidental()
-    {
-        var alteration = 0;
-        while (At < text.Length && Math.Abs(alteration) < 2)
-        {
-            var step = text[At] switch
-            {
-                'b' or '♭' => -1,
-                '#' or '♯' => 1,
-                '-' or '−' or '–' when IsDigit(At + 1) => -1,
-                '+' when IsDigit(At + 1) => 1,
-                _ => 0,
-            };
-            if (step == 0 || step * alteration < 0) break;
-            alteration += step;
-            At++;
-        }
-        return alteration;
-    }
-
-    private bool TryNumber(out int number)
-    {
-        number = 0;
-        var end = At;
-        while (end < text.Length && end - At < 2 && IsDigit(end)) number = (number * 10) + (text[end++] - '0');
-        if (number is not (11 or 13) && end - At == 2) { end--; number /= 10; }
-        if (end == At) return false;
-        At = end;
-        return true;
-    }
-
     private bool AcceptMajor(out bool triangle)
     {
         triangle = Accept("Δ") || Accept("∆") || Accept("△");
         if (triangle) return true;
         if (AcceptWord("major") || AcceptWord("maj")) return true;
         // Not the "ma" of madd9.
-        if (Follows("ma") && (At + 2 >= text.Length || !char.IsAsciiLetter(text[At + 2]))) { At += 2; return true; }
-        if (Peek() == 'j' && IsDigit(At + 1)) { At++; return true; }
+        if (Follows("ma") && !char.IsAsciiLetter(Peek(2))) { At += 2; return true; }
+        if (Peek() == 'j' && char.IsAsciiDigit(Peek(1))) { At++; return true; }
         // Not the capital M of Min.
         return !Follows("mi") && Accept("M");
     }
@@ -297,47 +257,5 @@ internal sealed class ChordSuffixReader(string text, int start)
         At++;
         if (Peek() == '5') At++;
         return true;
-    }
-
-    private void SkipSeparators()
-    {
-        for (; At < text.Length; At++)
-        {
-            switch (text[At])
-            {
-                case '(': if (depth++ == 0) openedAt = At; break;
-                case ')' when depth == 0: Fail(At, "The bracket was not opened"); return;
-                case ')': depth--; break;
-                case ' ' or ',': break;
-                default: return;
-            }
-        }
-    }
-
-    private char Peek() => At < text.Length ? text[At] : '\0';
-
-    private bool IsDigit(int index) => index < text.Length && char.IsAsciiDigit(text[index]);
-
-    private bool Follows(string word) => string.Compare(text, At, word, 0, word.Length, StringComparison.OrdinalIgnoreCase) == 0;
-
-    private bool AcceptWord(string word)
-    {
-        if (!Follows(word)) return false;
-        At += word.Length;
-        return true;
-    }
-
-    private bool Accept(string letters)
-    {
-        if (string.CompareOrdinal(text, At, letters, 0, letters.Length) != 0) return false;
-        At += letters.Length;
-        return true;
-    }
-
-    private bool Fail(int at, string message)
-    {
-        Error ??= message;
-        At = at;
-        return false;
     }
 }
