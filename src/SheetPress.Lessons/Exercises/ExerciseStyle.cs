@@ -21,6 +21,8 @@ public abstract class ExerciseStyle
     public abstract string Instruction(ExerciseRequest request);
     /// <summary>A longer guide for the style's own page in the catalogue, plain text of up to 100 columns; empty for none.</summary>
     public virtual string Guide => "";
+    /// <summary>How pairs are played in this style whatever the lesson's feel; null to follow the lesson.</summary>
+    public virtual Feel? OwnFeel => null;
     /// <summary>Makes the line: sounding pitches with degrees, rhythm and marks, before fingering. Problems are reported to the context.</summary>
     public abstract Line Generate(ExerciseContext context);
 }

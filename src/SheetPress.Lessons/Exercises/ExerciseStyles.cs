@@ -32,6 +32,7 @@ public static class ExerciseStyles
         new TwoFeel(),
         new OneNote(),
         new Subdivisions(),
+        .. PatternLibrary.BuiltIn(),
         new OwnLine(),
     ];
 

@@ -16,7 +16,8 @@ internal static class DiagnosticCases
     [
         DiagnosticCodes.UnknownNote, DiagnosticCodes.EmptyLine, DiagnosticCodes.NothingToRepeat, DiagnosticCodes.RepeatAmongNotes, DiagnosticCodes.BarLength,
         DiagnosticCodes.BarStrokes, DiagnosticCodes.NoRhythm, DiagnosticCodes.RhythmTwice, DiagnosticCodes.MissingValue, DiagnosticCodes.TooManyBars,
-        DiagnosticCodes.UnevenRepeat, DiagnosticCodes.NoChord, DiagnosticCodes.NoNextChord, DiagnosticCodes.CannotHold, DiagnosticCodes.OffTheNeck, DiagnosticCodes.PinMisses,
+        DiagnosticCodes.UnevenRepeat, DiagnosticCodes.NoChord, DiagnosticCodes.NoNextChord, DiagnosticCodes.CannotHold,
+        DiagnosticCodes.PatternOfNothing, DiagnosticCodes.TonesAndLines, DiagnosticCodes.StyleNameTaken, DiagnosticCodes.PatternHasRhythm, DiagnosticCodes.OtherMeter, DiagnosticCodes.OffTheNeck, DiagnosticCodes.PinMisses,
         DiagnosticCodes.WrongInstrument,
     ];
 

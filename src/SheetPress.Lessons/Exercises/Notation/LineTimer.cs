@@ -37,6 +37,24 @@ internal sealed class LineTimer(DiagnosticBag bag)
         return bag.Items.Count > problems ? null : new WrittenLine(_notes, _at, Math.Min(bars.Count, frame.Count));
     }
 
+    /// <summary>
+    /// A line that has only its own values to go by: of one bar it may be any part of a bar, of several each has to fill its meter.
+    /// </summary>
+    public WrittenLine? TimeByValues(List<List<LineToken>> bars, Meter meter)
+    {
+        if (bars.Count > 1) return Time(bars, [.. bars.Select(_ => new LineBar(meter.MeasureLength, meter, []))], usesRhythm: false);
+        var problems = bag.Items.Count;
+        foreach (var token in bars[0])
+        {
+            if (token is ValueToken value) _value = value.Value;
+            else if (token is RepeatBarToken) bag.Add(token.Word.Span, LineProblems.NothingToRepeat());
+            else if (_value is { } current) Put(token, current.Duration, null);
+            else bag.Add(token.Word.Span, LineProblems.MissingValue());
+        }
+        if (_at > meter.MeasureLength) bag.Add(SpanOf(bars[0]), LineProblems.BarLength(1, _at, meter.MeasureLength, meter));
+        return bag.Items.Count > problems ? null : new WrittenLine(_notes, _at, 1);
+    }
+
     private void RepeatBar(List<LineToken> tokens, LineToken repeat, int bar, IReadOnlyList<LineBar> frame)
     {
         if (tokens.Count > 1) bag.Add(repeat.Word.Span, LineProblems.RepeatAmongNotes());

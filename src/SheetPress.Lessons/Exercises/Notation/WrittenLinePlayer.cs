@@ -7,6 +7,17 @@ namespace SheetPress.Lessons;
 /// <summary>A written note put at its time in the progression, over the chord it is counted from; null where no chord sounds.</summary>
 internal readonly record struct PlacedNote(WrittenNote Note, Fraction Start, Fraction Duration, HarmonyStep? Step);
 
+/// <summary>How written notes are read.</summary>
+internal enum PlayerManner
+{
+    /// <summary>A teacher's line: degrees of the chord, R the root of the chord; what cannot be played is an error.</summary>
+    OwnLine,
+    /// <summary>A teacher's line in steps of the key.</summary>
+    OwnLineInKey,
+    /// <summary>A pattern that has to go over any chord: R is the bass of a slash chord, a hold with nothing before it is struck, and what has no next chord stays with this one.</summary>
+    Pattern,
+}
+
 /// <summary>Turns the written notes of a teacher's line or a pattern into pitches over the chords.</summary>
 internal sealed class WrittenLinePlayer
 {
@@ -15,8 +26,8 @@ internal sealed class WrittenLinePlayer
     private readonly NeckRange _range;
     private readonly PitchPlacer _placer;
     private readonly LineWriter _writer = new();
-    private readonly bool _degreesOfKey;
-    private readonly bool _rootIsBass;
+    private readonly PlayerManner _manner;
+    private static readonly DegreeWord Root = new(new DegreeRequest(Degree.Root, false), 0);
     private readonly Dictionary<HarmonyStep, Pitch> _roots = [];
     private Pitch _tonic;
     private Pitch? _last;
@@ -24,17 +35,19 @@ internal sealed class WrittenLinePlayer
     /// <summary>Makes a player.</summary>
     /// <param name="context">The exercise.</param>
     /// <param name="track">Its chords.</param>
-    /// <param name="degreesOfKey">Whether degrees are steps of the key.</param>
-    /// <param name="rootIsBass">Whether R over a slash chord is its bass note.</param>
-    public WrittenLinePlayer(ExerciseContext context, HarmonyTrack track, bool degreesOfKey, bool rootIsBass)
+    /// <param name="manner">How the notes are read.</param>
+    public WrittenLinePlayer(ExerciseContext context, HarmonyTrack track, PlayerManner manner)
     {
         _context = context;
         _track = track;
         _range = NeckRange.Of(context);
         _placer = new PitchPlacer(context, _range);
-        _degreesOfKey = degreesOfKey;
-        _rootIsBass = rootIsBass;
+        _manner = manner;
     }
+
+    private bool IsOfKey => _manner == PlayerManner.OwnLineInKey;
+
+    private bool IsPattern => _manner == PlayerManner.Pattern;
 
     /// <summary>Plays the notes, which are in order of time.</summary>
     public Line Play(IReadOnlyList<PlacedNote> notes)
@@ -42,15 +55,15 @@ internal sealed class WrittenLinePlayer
         PlanRegisters(notes);
         foreach (var placed in notes)
         {
-            if (placed.Note.IsHold) _writer.HoldUntil(placed.Start, placed.Start + placed.Duration);
-            else Write(placed);
+            if (!placed.Note.IsHold) Write(placed);
+            else if (!_writer.HoldUntil(placed.Start, placed.Start + placed.Duration) && IsPattern) Write(placed with { Note = placed.Note with { Tones = [Root] } });
         }
         return _writer.Finish(_context.Progression.Length);
     }
 
     private void PlanRegisters(IReadOnlyList<PlacedNote> notes)
     {
-        if (_degreesOfKey)
+        if (IsOfKey)
         {
             var offsets = notes.SelectMany(n => n.Note.Tones).OfType<DegreeWord>().Select(w => FromRoot(OfKey(w.Request), w).HalfSteps).ToImmutableArray();
             _tonic = RegisterPlanner.Plan([new RegisterNeed(_context.Key.Tonic, offsets.IsEmpty ? [0] : offsets)], _range)[0];
@@ -61,7 +74,7 @@ internal sealed class WrittenLinePlayer
         {
             foreach (var tone in placed.Note.Tones)
             {
-                if (tone is DegreeWord word && !_degreesOfKey && placed.Step is { } step) byStep[step].Add(FromRoot(Resolve(word, step), word).HalfSteps);
+                if (tone is DegreeWord word && !IsOfKey && placed.Step is { } step) byStep[step].Add(FromRoot(Resolve(word, step), word).HalfSteps);
             }
         }
         var needs = _track.Sounding.Select(s => new RegisterNeed(s.Chord.Root, byStep[s].Count == 0 ? [s.BassDegree.HalfSteps] : byStep[s].ToImmutable())).ToList();
@@ -96,13 +109,14 @@ internal sealed class WrittenLinePlayer
     {
         switch (word)
         {
-            case DegreeWord degree when _degreesOfKey:
+            case DegreeWord degree when IsOfKey:
                 return OfKeyDegree(degree, placed);
             case DegreeWord degree:
                 if (placed.Step is not { } step) return Report(placed, LineProblems.NoChord(Written(placed), BarOf(placed)));
                 var resolved = Resolve(degree, step);
                 return _placer.Place(new NamedPitch(_roots[step] + FromRoot(resolved, degree), degree.Octaves == 0 ? resolved : resolved.Simple), placed.Start);
             case NextWord next:
+                if (IsPattern && placed.Step is { Next: null }) return PitchOf(Root, placed);
                 if (placed.Step?.Next is not { } following) return Report(placed, LineProblems.NoNextChord(Written(placed), BarOf(placed)));
                 var pitch = Following(next.Note, placed.Step, following);
                 return _placer.Place(new NamedPitch(pitch, placed.Step.NameOf(pitch.Name)), placed.Start);
@@ -165,6 +179,11 @@ internal sealed class WrittenLinePlayer
         var pin = placed.Note.Pin;
         if (!pin.IsSet || _context.Lesson.Transposition != Interval.Unison) return named;
         var instrument = _context.Instrument;
+        if (IsPattern)
+        {
+            position = NeckPlaces.Find(instrument, named.Pitch.MidiNumber, pin);
+            return named;
+        }
         if (pin.String is { } number && (number < 1 || number > instrument.StringCount))
         {
             Report(placed, LineProblems.NoSuchString(number, instrument.StringCount));
@@ -188,7 +207,7 @@ internal sealed class WrittenLinePlayer
     private Degree Resolve(DegreeWord word, HarmonyStep step)
     {
         var request = word.Request;
-        if (!_rootIsBass || request.IsExact || request.Degree.Simple.Number != 1) return DegreeResolver.Resolve(request, step);
+        if (!IsPattern || request.IsExact || request.Degree.Simple.Number != 1) return DegreeResolver.Resolve(request, step);
         var bass = step.BassDegree;
         return new Degree(bass.Number + request.Degree.Number - 1, bass.Alteration);
     }

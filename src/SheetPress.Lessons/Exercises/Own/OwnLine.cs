@@ -44,7 +44,7 @@ internal sealed class OwnLine : ExerciseStyle
         var track = HarmonyTrack.Of(context);
         var placed = Rounds(context, line, track, text.Span);
         if (bag.HasErrors && !hadErrors) return empty;
-        return new WrittenLinePlayer(context, track, context.Request.Word("degrees") == "key", rootIsBass: false).Play(placed);
+        return new WrittenLinePlayer(context, track, context.Request.Word("degrees") == "key" ? PlayerManner.OwnLineInKey : PlayerManner.OwnLine).Play(placed);
     }
 
     private static List<LineBar> Frame(ExerciseContext context)

@@ -37,10 +37,12 @@ internal sealed class LineWriter
     /// <summary>Adds a finished note.</summary>
     public void Add(LineNote note) => _notes.Add(note);
 
-    /// <summary>Lets the last note sound on, when it sounds up to the start of the hold.</summary>
-    public void HoldUntil(Fraction start, Fraction end)
+    /// <summary>Lets the last note sound on, when it sounds up to the start of the hold; false when there is nothing to hold.</summary>
+    public bool HoldUntil(Fraction start, Fraction end)
     {
-        if (_notes.Count > 0 && _notes[^1].End == start) _notes[^1] = _notes[^1] with { Duration = end - _notes[^1].Start };
+        if (_notes.Count == 0 || _notes[^1].End != start) return false;
+        _notes[^1] = _notes[^1] with { Duration = end - _notes[^1].Start };
+        return true;
     }
 
     /// <summary>

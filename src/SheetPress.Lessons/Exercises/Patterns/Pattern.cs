@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>One way to play a pattern for a time: a bar, part of a bar or several bars.</summary>
+/// <param name="Line">What is played.</param>
+/// <param name="Meter">The meter it is for.</param>
+/// <param name="Level">The level from which it is used.</param>
+internal sealed record PatternLine(WrittenLine Line, Meter Meter, int Level);
+
+/// <summary>A pattern as its file gives it: either degrees that take any rhythm, or lines with a rhythm of their own.</summary>
+internal sealed record Pattern
+{
+    /// <summary>Title on the page.</summary>
+    public required string Title { get; init; }
+    /// <summary>One line for the list of styles.</summary>
+    public string Summary { get; init; } = "";
+    /// <summary>The one-line instruction on the page.</summary>
+    public string Instruction { get; init; } = "";
+    /// <summary>The group in the catalogue.</summary>
+    public string Group { get; init; } = "grooves";
+    /// <summary>How pairs are played, where the pattern depends on it.</summary>
+    public Feel? Feel { get; init; }
+    /// <summary>Families of instruments it makes sense on; empty for all.</summary>
+    public ImmutableArray<InstrumentFamily> Families { get; init; } = [];
+    /// <summary>Degrees that take any rhythm; empty for a pattern of lines.</summary>
+    public ImmutableArray<DegreeRequest> Tones { get; init; } = [];
+    /// <summary>The lines.</summary>
+    public ImmutableArray<PatternLine> Lines { get; init; } = [];
+    /// <summary>Lines that lead into a new phrase.</summary>
+    public ImmutableArray<PatternLine> Fills { get; init; } = [];
+}

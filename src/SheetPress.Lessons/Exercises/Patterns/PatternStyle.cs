@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>A style that is data: a pattern out of a file.</summary>
+/// <param name="name">Name in lessons, from the file name.</param>
+/// <param name="pattern">The pattern, read when first needed.</param>
+internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : ExerciseStyle
+{
+    private static readonly StyleOption FillEvery =
+        new("fill-every", OptionType.Number, "Bars of a phrase, the last of which has a fill; 0 for none. By level when not given: none up to level 2, else 4.", "") { Minimum = 0, Maximum = 32 };
+
+    private Pattern Pattern => pattern.Value;
+
+    public override string Name => name;
+    public override string Title => Pattern.Title;
+    public override string Summary => Pattern.Summary;
+    public override string Group => Pattern.Group;
+    public override Feel? OwnFeel => Pattern.Feel;
+    public override ImmutableArray<StyleOption> Options => Pattern.Fills.IsEmpty ? [] : [FillEvery];
+    public override string Instruction(ExerciseRequest request) => Pattern.Instruction;
+
+    public override Line Generate(ExerciseContext context)
+    {
+        var empty = new Line([], context.Progression.Length);
+        if (!Pattern.Families.IsEmpty && !Pattern.Families.Contains(context.Instrument.Family))
+        {
+            context.Diagnostics.Add(context.Request.Span, InstrumentProblems.Wrong(Name, context.Instrument.Name, "Choose a pattern that is not tied to another instrument."));
+            return empty;
+        }
+        if (!Pattern.Tones.IsEmpty) return ByTones(context);
+        if (context.Request.Rhythm is not null)
+        {
+            context.Diagnostics.Add(context.Request.Span, PatternProblems.HasRhythm(Name));
+            return empty;
+        }
+        var every = Pattern.Fills.IsEmpty ? 0 : context.Request.Number("fill-every") ?? (context.Level <= 2 ? 0 : 4);
+        var track = HarmonyTrack.Of(context);
+        var tiler = new PatternTiler(Pattern, context, track, every);
+        var placed = tiler.Tile();
+        if (tiler.OddMeter is { } meter) context.Diagnostics.Add(context.Request.Span, PatternProblems.OtherMeter(Name, Meters(), meter.ToString()));
+        return new WrittenLinePlayer(context, track, PlayerManner.Pattern).Play(Marked(placed, context.Request.Marks));
+    }
+
+    private Line ByTones(ExerciseContext context)
+    {
+        var rhythm = LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths);
+        return new CellLine(context, rhythm).Write((step, _) =>
+            [.. Pattern.Tones.Select(t => t.Degree.Simple == Degree.Root ? CellTone.Of(step.BassDegree).Up((t.Degree.Number - 1) / 7) : CellTone.Of(DegreeResolver.Resolve(t, step)))]);
+    }
+
+    // Marks that the lesson gives are laid on the strokes in turn, as on any rhythm.
+    private static List<PlacedNote> Marked(List<PlacedNote> notes, ImmutableArray<StrokeMarks> marks)
+    {
+        if (marks.IsEmpty) return notes;
+        var stroke = 0;
+        return notes.ConvertAll(n => n.Note.IsHold ? n : n with { Note = n.Note with { Marks = n.Note.Marks.With(marks[stroke++ % marks.Length]) } });
+    }
+
+    private string Meters() => string.Join(" and ", Pattern.Lines.Select(l => l.Meter.ToString()).Distinct().Order(StringComparer.Ordinal));
+}

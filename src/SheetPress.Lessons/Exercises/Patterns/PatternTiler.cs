@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons;
+
+/// <summary>
+/// Lays the lines of a pattern over the chords.
+/// <list type="bullet">
+/// <item>Each chord is filled with the longest line that fits what is left of it, a line of several bars only from a bar line on.
+/// A chord shorter than every line gets the beginning of the shortest.</item>
+/// <item>Of lines of one length those of the highest level that the lesson allows take turns.</item>
+/// <item>The last bar of a phrase has a fill where one fits.</item>
+/// <item>The last chord is struck once, on its root, and held.</item>
+/// </list>
+/// </summary>
+internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, HarmonyTrack track, int fillEvery)
+{
+    private static readonly WrittenNote RestingRoot = new(Fraction.Zero, Fraction.One, [new DegreeWord(new DegreeRequest(Degree.Root, false), 0)], default, default, null, default);
+
+    private readonly List<PlacedNote> _placed = [];
+    private readonly Dictionary<Fraction, int> _turns = [];
+
+    /// <summary>A meter of the progression that no line is written for; null when there is none.</summary>
+    public Meter? OddMeter { get; private set; }
+
+    /// <summary>The notes in order of time.</summary>
+    public List<PlacedNote> Tile()
+    {
+        for (var i = 0; i < track.Sounding.Length; i++)
+        {
+            var step = track.Sounding[i];
+            if (step.IsFinal)
+            {
+                _placed.Add(new PlacedNote(RestingRoot, step.Start, step.End - step.Start, step));
+                continue;
+            }
+            var end = step.End;
+            while (i + 1 < track.Sounding.Length && !track.Sounding[i + 1].IsFinal && track.Sounding[i + 1].Continues(track.Sounding[i])) end = track.Sounding[++i].End;
+            Fill(step.Start, end);
+        }
+        return _placed;
+    }
+
+    private void Fill(Fraction from, Fraction end)
+    {
+        while (from < end)
+        {
+            var (index, start) = MeasureAt(from);
+            var measures = context.Progression.Measures;
+            var barEnd = start + measures[index].Length;
+            var until = Fraction.Min(end, IsDue(index) ? barEnd : NextFill(index, start));
+            var room = until - from;
+            var line = IsDue(index) && until == barEnd ? Choose(pattern.Fills, measures[index].Meter, room, exactly: true) : null;
+            line ??= ChooseLine(measures[index].Meter, room, from == start, barEnd - from);
+            var length = Fraction.Min(line.Line.Length, room);
+            // Cut at the bar line when it would begin inside a bar and run over it.
+            if (from != start) length = Fraction.Min(length, barEnd - from);
+            Place(line.Line, from, length);
+            from += length;
+        }
+    }
+
+    private PatternLine ChooseLine(Meter meter, Fraction room, bool atBarLine, Fraction barRest)
+    {
+        var most = atBarLine ? room : Fraction.Min(room, barRest);
+        return Choose(pattern.Lines, meter, most, exactly: false) ?? Shortest(meter);
+    }
+
+    // The longest that fits, the highest level among those, by turns among equals.
+    private PatternLine? Choose(ImmutableArray<PatternLine> lines, Meter meter, Fraction room, bool exactly)
+    {
+        var fitting = Usable(lines, meter).Where(l => exactly ? l.Line.Length == room : l.Line.Length <= room).ToList();
+        if (fitting.Count == 0) return null;
+        var length = fitting.Max(l => l.Line.Length);
+        var level = fitting.Where(l => l.Line.Length == length).Max(l => l.Level);
+        var equals = fitting.Where(l => l.Line.Length == length && l.Level == level).ToList();
+        var turn = _turns.GetValueOrDefault(length, context.Request.Seed - 1);
+        _turns[length] = turn + 1;
+        return equals[turn % equals.Count];
+    }
+
+    private PatternLine Shortest(Meter meter) => Usable(pattern.Lines, meter).MinBy(l => l.Line.Length)!;
+
+    // Lines of the meter and level; of any meter where the pattern has none for this one, the easiest where all are too hard.
+    private List<PatternLine> Usable(ImmutableArray<PatternLine> lines, Meter meter)
+    {
+        var ofMeter = lines.Where(l => Alike(l.Meter, meter)).ToList();
+        if (ofMeter.Count == 0 && lines == pattern.Lines)
+        {
+            OddMeter ??= meter;
+            ofMeter = [.. lines];
+        }
+        var ofLevel = ofMeter.Where(l => l.Level <= context.Level).ToList();
+        if (ofLevel.Count > 0 || ofMeter.Count == 0) return ofLevel;
+        var easiest = ofMeter.Min(l => l.Level);
+        return [.. ofMeter.Where(l => l.Level == easiest)];
+    }
+
+    // 2/2 is written like 4/4.
+    private static bool Alike(Meter a, Meter b) => a.MeasureLength == b.MeasureLength && a.IsCompound == b.IsCompound;
+
+    private bool IsDue(int measure) => fillEvery > 0 && (measure + 1) % fillEvery == 0 && !pattern.Fills.IsEmpty;
+
+    // Where the next bar with a fill begins, so that no longer line runs over it.
+    private Fraction NextFill(int index, Fraction start)
+    {
+        var measures = context.Progression.Measures;
+        for (; index < measures.Length; index++)
+        {
+            if (IsDue(index)) return start;
+            start += measures[index].Length;
+        }
+        return start;
+    }
+
+    private (int Index, Fraction Start) MeasureAt(Fraction time)
+    {
+        var start = Fraction.Zero;
+        var measures = context.Progression.Measures;
+        for (var i = 0; i < measures.Length - 1; i++)
+        {
+            if (time < start + measures[i].Length) return (i, start);
+            start += measures[i].Length;
+        }
+        return (measures.Length - 1, start);
+    }
+
+    private void Place(WrittenLine line, Fraction from, Fraction length)
+    {
+        foreach (var note in line.Notes)
+        {
+            if (note.Start >= length) break;
+            var start = from + note.Start;
+            _placed.Add(new PlacedNote(note, start, Fraction.Min(note.Duration, length - note.Start), track.At(start)));
+        }
+    }
+}
