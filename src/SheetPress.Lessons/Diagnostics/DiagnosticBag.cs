@@ -12,7 +12,7 @@ public sealed class DiagnosticBag(SourceText source)
     /// <summary>The file.</summary>
     public SourceText Source { get; } = source;
 
-    /// <summary>The findings so far, in the order they were made. One code is reported once at one place.</summary>
+    /// <summary>The findings so far, in the order they were made. The same is said once at one place.</summary>
     public IReadOnlyList<Diagnostic> Items => _items;
 
     /// <summary>Findings that were made after the limit was reached.</summary>
@@ -28,7 +28,7 @@ public sealed class DiagnosticBag(SourceText source)
     public void Add(SourceSpan span, Problem problem)
     {
         HasErrors |= problem.Severity == Severity.Error;
-        foreach (var item in _items) if (item.Span == span && item.Code == problem.Code) return;
+        foreach (var item in _items) if (item.Span == span && item.Code == problem.Code && item.Message == problem.Message) return;
         if (_items.Count >= Limit)
         {
             LeftOut++;

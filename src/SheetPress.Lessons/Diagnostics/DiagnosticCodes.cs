@@ -67,6 +67,9 @@ public static class DiagnosticCodes
     /// <summary>No space after a colon.</summary>
     public const string NoSpaceAfterColon = "no-space-after-colon";
 
+    /// <summary>No space after the dash of a list.</summary>
+    public const string NoSpaceAfterDash = "no-space-after-dash";
+
     /// <summary>A sign that means something in YAML begins a value.</summary>
     public const string SignAtStart = "sign-at-start";
 
@@ -176,10 +179,13 @@ public static class DiagnosticCodes
     /// <summary>No chord symbol.</summary>
     public const string UnknownChord = "unknown-chord";
 
+    /// <summary>A sign or a number where a chord should be.</summary>
+    public const string SignForChord = "sign-for-chord";
+
     /// <summary>No roman numeral.</summary>
     public const string UnknownRoman = "unknown-roman";
 
-    /// <summary>A sound of no name.</summary>
+    /// <summary>A run of bar signs that means nothing.</summary>
     public const string UnknownBarline = "unknown-barline";
 
     /// <summary>A bracket that is not closed on its line.</summary>

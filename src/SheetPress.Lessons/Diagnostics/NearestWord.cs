@@ -5,7 +5,8 @@ public static class NearestWord
 {
     /// <summary>
     /// The known word with the smallest number of single-letter slips (insert, leave out, replace, swap two neighbours), letter case
-    /// not counted; null when none is near enough: one slip for every three letters, at least one. The first of equals wins.
+    /// not counted; null when none is near enough: one slip for every three letters, at least one. Without one,
+    /// a word of several parts that begins with it. The first of equals wins.
     /// </summary>
     /// <remarks>Optimal string alignment distance (Damerau 1964, restricted to one swap a place), as in textbooks.</remarks>
     public static string? Find(string word, IEnumerable<string> known)
@@ -22,7 +23,15 @@ public static class NearestWord
             best = candidate;
             bestDistance = distance;
         }
-        return best;
+        return best ?? StartingWith(lower, known);
+    }
+
+    // "bass" for bass-4, "walking" for walking-line.
+    private static string? StartingWith(string lower, IEnumerable<string> known)
+    {
+        if (lower.Length < 4) return null;
+        foreach (var candidate in known) if (candidate.StartsWith(lower + "-", StringComparison.Ordinal)) return candidate;
+        return null;
     }
 
     /// <summary>The number of slips between two words.</summary>

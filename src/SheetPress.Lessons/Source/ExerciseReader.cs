@@ -41,6 +41,11 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
     {
         if (node is not SequenceNode list)
         {
+            if (node is MappingNode { Entries: [{ Name: { Length: > 1, Value: ['-', not ' ', ..] } name }, ..] })
+            {
+                bag.Add(name.SpanOf(0, 2), YamlProblems.NoSpaceAfterDash());
+                return [];
+            }
             bag.Add(node.Span, ExerciseProblems.ExercisesNotList());
             return [];
         }
@@ -130,6 +135,11 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
 
     private (ExerciseStyle? Style, bool IsWritten) FindStyle(LocatedText name)
     {
+        if (name.Value.StartsWith("style:", StringComparison.Ordinal))
+        {
+            bag.Add(name.SpanOf(0, 7), YamlProblems.NoSpaceAfterColon());
+            return (null, false);
+        }
         var wanted = name.Value.Replace(' ', '-').ToLowerInvariant();
         foreach (var style in styles) if (style.Name == wanted) return (style, true);
         var names = styles.Select(s => s.Name).ToArray();

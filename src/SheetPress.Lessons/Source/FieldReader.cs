@@ -7,6 +7,7 @@ namespace SheetPress.Lessons;
 internal sealed class FieldReader
 {
     private readonly Dictionary<string, SourceEntry> _entries = [];
+    private readonly List<string> _meant = [];
     private readonly MappingNode _mapping;
     private readonly DiagnosticBag _bag;
 
@@ -24,8 +25,20 @@ internal sealed class FieldReader
             var name = entry.Name.Value;
             if (_entries.TryGetValue(name, out var first)) bag.Add(entry.Name.Span, FieldProblems.DuplicateEntry(name, bag.Source.PositionOf(first.Name.Span.Start).Line));
             else if (known is null || known.Contains(name)) _entries.Add(name, entry);
-            else bag.Add(entry.Name.Span, FieldProblems.UnknownEntry(name, place, NearestWord.Find(name, known), known));
+            else ReportUnknown(entry.Name, place, known);
         }
+    }
+
+    private void ReportUnknown(LocatedText name, string place, IReadOnlyList<string> known)
+    {
+        if (name.Length > 1 && name.Value[0] == '-' && name.Value[1] != ' ')
+        {
+            _bag.Add(name.SpanOf(0, 2), YamlProblems.NoSpaceAfterDash());
+            return;
+        }
+        var near = NearestWord.Find(name.Value, known);
+        if (near is not null) _meant.Add(near);
+        _bag.Add(name.Span, FieldProblems.UnknownEntry(name.Value, place, near, known));
     }
 
     /// <summary>Whether anything is written for a name, be it readable or not.</summary>
@@ -38,13 +51,13 @@ internal sealed class FieldReader
     public SourceNode? Node(string name) =>
         _entries.TryGetValue(name, out var entry) && entry.Value is not (BrokenNode or ScalarNode { IsEmpty: true }) ? entry.Value : null;
 
-    /// <summary>Reports a name that must be given and is not.</summary>
+    /// <summary>Reports a name that must be given and is not, unless it is there misspelt or in what could not be read.</summary>
     /// <param name="name">The name.</param>
     /// <param name="problem">What to report.</param>
     /// <param name="at">Where.</param>
     public void Require(string name, Problem problem, SourceSpan at)
     {
-        if (!IsGiven(name) && _mapping.IsComplete) _bag.Add(_entries.TryGetValue(name, out var entry) ? entry.Name.Span : at, problem);
+        if (!IsGiven(name) && _mapping.IsComplete && !_meant.Contains(name)) _bag.Add(_entries.TryGetValue(name, out var entry) ? entry.Name.Span : at, problem);
     }
 
     /// <summary>A text, its ends trimmed; null when there is none.</summary>

@@ -30,6 +30,7 @@ internal sealed class InstrumentReader(DiagnosticBag bag)
     {
         var id = name.Value.Replace(' ', '-').ToLowerInvariant();
         if (InstrumentCatalogue.Find(id) is { } instrument) return instrument;
+        foreach (var other in InstrumentCatalogue.All) if (other.Name.Equals(name.Value, StringComparison.OrdinalIgnoreCase)) return other;
         var ids = InstrumentCatalogue.All.Select(i => i.Id).ToArray();
         bag.Add(name.Span, FieldProblems.UnknownInstrument(name.Value, NearestWord.Find(id, ids), ids));
         return null;

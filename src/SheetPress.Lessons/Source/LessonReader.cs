@@ -60,7 +60,7 @@ public static class LessonReader
             var isOther = instrument != own;
 
             var progressionText = fields.JoinedText("progression", '\n');
-            if (progressionText is null && fields.Node("progression") is ScalarNode empty) bag.Add(empty.Span, ProgressionProblems.NoBars());
+            if (progressionText is null && root.IsComplete && fields.Node("progression") is ScalarNode empty) bag.Add(empty.Span, ProgressionProblems.NoBars());
             var progression = progressionText is null ? null : ProgressionReader.Read(progressionText, key, meter, rekeying, bag);
             var exercises = fields.Node("exercises") is { } list ? new ExerciseReader(styles, meter, own, bag).Read(list) : [];
             if (!fields.IsGiven("exercises") && root.IsComplete) bag.Add(fields.SpanOf("exercises") is var at && at.Start > 0 ? at : top, ExerciseProblems.NoExercises());

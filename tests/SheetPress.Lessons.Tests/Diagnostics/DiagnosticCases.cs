@@ -207,5 +207,14 @@ internal static class DiagnosticCases
         (DiagnosticCodes.BadMinutes, MarkedLesson.With("practice:\n  - do: it\n    minutes: «-1»")),
         (DiagnosticCodes.MissingOption, MarkedLesson.With("exercises:\n  - «style»: own-line")),
         (DiagnosticCodes.MissingOption, MarkedLesson.With("exercises:\n  - «own-line»")),
+        (DiagnosticCodes.NoSpaceAfterDash, MarkedLesson.With("exercises:\n  «-s»tyle: roots")),
+        (DiagnosticCodes.NoSpaceAfterDash, MarkedLesson.With("exercises:\n  - style: roots\n    «-l»evel: 2")),
+        (DiagnosticCodes.NoSpaceAfterColon, MarkedLesson.With("exercises:\n  - «style:r»oots")),
+        (DiagnosticCodes.SignForChord, MarkedLesson.With("progression: |\n  Cm7 «/» | F7")),
+        (DiagnosticCodes.SignForChord, MarkedLesson.With("progression: |\n  Cm7 «(2)» F7:2")),
+        (DiagnosticCodes.MissingEntry, "«»«»«»exercises: [roots]\n"),
+        (DiagnosticCodes.UnknownEntry, "«Title»: Tiny\nkey: C\nprogression: C\nexercises: [roots]\n"),
+        (DiagnosticCodes.UnknownInstrument, MarkedLesson.With("instrument: «bass»")),
+        (DiagnosticCodes.UnknownChord, MarkedLesson.With("progression: |\n  Cm7 | «Qm7» «Rm7» F7")),
     ];
 }

@@ -20,7 +20,7 @@ public static class ExerciseProblems
 
     /// <summary>An unknown style.</summary>
     public static Problem UnknownStyle(string name, string? near, IReadOnlyList<string> known) =>
-        new(DiagnosticCodes.UnknownStyle, Severity.Error, $"There is no style '{name}'.", near is null ? $"Choose from: {string.Join(", ", known)}." : $"Did you mean '{near}'?") { Suggestion = near };
+        new(DiagnosticCodes.UnknownStyle, Severity.Error, $"There is no style '{name}'.", near is null ? $"The command 'styles' lists them: {string.Join(", ", known.Take(8))} and more." : $"Did you mean '{near}'?") { Suggestion = near };
 
     /// <summary>An option that the style needs.</summary>
     public static Problem MissingOption(string style, string option, string summary) => Error(DiagnosticCodes.MissingOption, $"The style '{style}' needs '{option}'.", $"{option}: {summary}");

@@ -13,11 +13,15 @@ public static class ProgressionProblems
     public static Problem UnknownChord(string symbol, string reason, string? near) =>
         new(DiagnosticCodes.UnknownChord, Severity.Error, $"'{symbol}' is no chord symbol: {Clause(reason)}.", near is null ? "Write a root and a kind, as in C, Fm7, Bbmaj7, F#m7b5 or G7(b9)." : $"Did you mean {near}?") { Suggestion = near };
 
+    /// <summary>A sign or a number where a chord should be.</summary>
+    public static Problem SignForChord(string text) =>
+        Error(DiagnosticCodes.SignForChord, $"'{text}' is no chord.", "Write 'hold' to let a chord sound on, 'same' for the bar before once more, and beats behind a colon: Cm7:2.");
+
     /// <summary>No roman numeral.</summary>
     public static Problem UnknownRoman(string numeral, string reason, string? near) =>
         new(DiagnosticCodes.UnknownRoman, Severity.Error, $"'{numeral}' is no roman numeral: {Clause(reason)}.", near is null ? "Write capitals for major and small letters for minor, as in I, ii7, V7, bVII, viiø7 or V7/ii." : $"Did you mean {near}?") { Suggestion = near };
 
-    /// <summary>A sound of no name.</summary>
+    /// <summary>A run of bar signs that means nothing.</summary>
     public static Problem UnknownBarline() => Error(DiagnosticCodes.UnknownBarline, "This is no bar line.", "Write |, || or the repeat signs |: and :|.");
 
     /// <summary>A bracket that is not closed on its line.</summary>
@@ -104,7 +108,7 @@ public static class ProgressionProblems
     /// <summary>A last ending that goes back.</summary>
     public static Problem LastEndingRepeats() => Error(DiagnosticCodes.LastEndingRepeats, "This is the last ending, yet it goes back.", "Write | instead, or the ending that follows.");
 
-    private static string Clause(string reason) => reason.Length > 1 && char.IsUpper(reason[0]) && char.IsLower(reason[1]) ? char.ToLowerInvariant(reason[0]) + reason[1..] : reason;
+    private static string Clause(string reason) => reason.Length > 1 && char.IsUpper(reason[0]) && (char.IsLower(reason[1]) || reason[1] == ' ') ? char.ToLowerInvariant(reason[0]) + reason[1..] : reason;
 
     private static Problem Error(string code, string message, string advice) => new(code, Severity.Error, message, advice);
 }

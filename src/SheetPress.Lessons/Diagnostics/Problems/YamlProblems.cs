@@ -36,6 +36,9 @@ public static class YamlProblems
     /// <summary>No space after a colon.</summary>
     public static Problem NoSpaceAfterColon() => Error(DiagnosticCodes.NoSpaceAfterColon, "There is no space after the colon.", "Write a space between the colon and the value.");
 
+    /// <summary>No space after the dash of a list.</summary>
+    public static Problem NoSpaceAfterDash() => Error(DiagnosticCodes.NoSpaceAfterDash, "There is no space after the dash.", "Write '- ' in front of each item of a list.");
+
     /// <summary>A sign that means something in YAML begins a value.</summary>
     public static Problem SignAtStart(char sign) => Error(DiagnosticCodes.SignAtStart, $"A value cannot begin with the sign '{sign}'.", "Put the whole value in quotes.");
 

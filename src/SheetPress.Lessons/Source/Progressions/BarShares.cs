@@ -49,7 +49,8 @@ internal static class BarShares
         return [.. bar.Chords.Select(c => meter.UnitLength * c.Beats!.Value)];
     }
 
-    private static ImmutableArray<Fraction> Equal(int count, Fraction length) => [.. Enumerable.Repeat(length / count, count)];
+    /// <summary>Equal shares of any size.</summary>
+    public static ImmutableArray<Fraction> Equal(int count, Fraction length) => [.. Enumerable.Repeat(length / count, count)];
 
     // The bar as it could be written: whole beats, the longer ones first.
     private static string Example(WrittenBar bar, Fraction units)

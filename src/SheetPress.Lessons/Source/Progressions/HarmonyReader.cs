@@ -24,6 +24,11 @@ internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag
     public Chord? Read(LocatedText text, Key key)
     {
         if (LooksRoman(text.Value)) return ReadRoman(text, key);
+        if (!text.Value.Any(char.IsAsciiLetter))
+        {
+            bag.Add(text.Span, ProgressionProblems.SignForChord(text.Value));
+            return null;
+        }
         var result = ChordParser.Parse(text.Value);
         if (result.Chord is { } chord) return rekeying.Move(chord);
         bag.Add(text.Span, ProgressionProblems.UnknownChord(text.Value, result.Message ?? "it is no chord", result.Suggestion));

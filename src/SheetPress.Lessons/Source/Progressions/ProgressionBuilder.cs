@@ -62,30 +62,46 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
             AddSame(bar, index, start, length);
             return;
         }
-        var durations = BarShares.Of(bar, length, meter, bag);
+        var chords = ReadChords(bar, key);
+        // How an unreadable bar is shared out is not worth a word.
+        var durations = chords.Contains(null) ? BarShares.Equal(bar.Chords.Count, length) : BarShares.Of(bar, length, meter, bag);
         var at = start;
-        for (var i = 0; i < bar.Chords.Count; i++)
+        for (var i = 0; i < chords.Length; i++)
+        {
+            var (chord, isHeld) = chords[i] ?? default;
+            _chords.Add(new ChordSpan(at, durations[i], chord, null, bar.Chords[i].Text.Span) { Measure = index, IsHeld = isHeld });
+            at += durations[i];
+        }
+    }
+
+    // The chords of a bar; an entry is null where none could be read. A null chord is "no chord".
+    private (Chord? Chord, bool IsHeld)?[] ReadChords(WrittenBar bar, Key key)
+    {
+        var chords = new (Chord? Chord, bool IsHeld)?[bar.Chords.Count];
+        for (var i = 0; i < chords.Length; i++)
         {
             var written = bar.Chords[i];
             var text = written.Text;
-            var isHeld = text.Value.Equals("hold", StringComparison.OrdinalIgnoreCase);
-            Chord? chord = null;
-            if (isHeld)
+            if (text.Value.Equals("hold", StringComparison.OrdinalIgnoreCase))
             {
-                if (_chords.Count == 0) bag.Add(text.Span, ProgressionProblems.NothingToHold());
-                else chord = _chords[^1].Chord;
+                var before = i > 0 ? chords[i - 1] : _chords.Count > 0 ? (_chords[^1].Chord, false) : null;
+                if (before is { } held) chords[i] = (held.Chord, true);
+                else if (i == 0) bag.Add(text.Span, ProgressionProblems.NothingToHold());
             }
             else if (text.Length == 0)
             {
                 bag.Add(written.Span, ProgressionProblems.BeatsWithoutChord());
             }
-            else if (!HarmonyReader.IsNoChord(text.Value))
+            else if (HarmonyReader.IsNoChord(text.Value))
             {
-                chord = _harmony.Read(text, key);
+                chords[i] = (null, false);
             }
-            _chords.Add(new ChordSpan(at, durations[i], chord, null, text.Span) { Measure = index, IsHeld = isHeld && _chords.Count > 0 });
-            at += durations[i];
+            else if (_harmony.Read(text, key) is { } chord)
+            {
+                chords[i] = (chord, false);
+            }
         }
+        return chords;
     }
 
     private void AddSame(WrittenBar bar, int index, Fraction start, Fraction length)
