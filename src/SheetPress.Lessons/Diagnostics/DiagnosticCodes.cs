@@ -64,6 +64,9 @@ public static class DiagnosticCodes
     /// <summary>Text follows a closed quote.</summary>
     public const string TextBehindQuote = "text-behind-quote";
 
+    /// <summary>Text follows a bracket that begins a value.</summary>
+    public const string TextBehindBracket = "text-behind-bracket";
+
     /// <summary>No space after a colon.</summary>
     public const string NoSpaceAfterColon = "no-space-after-colon";
 
@@ -387,8 +390,8 @@ public static class DiagnosticCodes
     /// <summary>Two subjects.</summary>
     public const string TwoSubjects = "two-subjects";
 
-    /// <summary>A scale without a root.</summary>
-    public const string ScaleWithoutRoot = "scale-without-root";
+    /// <summary>A scale without a root or without a name.</summary>
+    public const string IncompleteScale = "incomplete-scale";
 
     /// <summary>An unknown scale.</summary>
     public const string UnknownScale = "unknown-scale";

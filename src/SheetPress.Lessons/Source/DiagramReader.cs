@@ -101,7 +101,7 @@ internal sealed class DiagramReader(Key key, KeyTransposition rekeying, Instrume
         var space = text.Value.IndexOf(' ', StringComparison.Ordinal);
         if (space < 0 || !NoteName.TryParse(text.Value[..space], out var root))
         {
-            bag.Add(text.Span, ExerciseProblems.ScaleWithoutRoot(text.Value));
+            bag.Add(text.Span, ExerciseProblems.IncompleteScale(text.Value));
             return null;
         }
         var name = text.Slice(space, text.Length - space).Trim();

@@ -8,6 +8,15 @@ internal sealed class FieldReader
 {
     private readonly Dictionary<string, SourceEntry> _entries = [];
     private readonly List<string> _meant = [];
+
+    // What people call some entries elsewhere.
+    private static readonly (string Word, string Name)[] OtherWords =
+    [
+        ("chords", "progression"), ("changes", "progression"), ("harmony", "progression"), ("name", "title"), ("heading", "title"), ("time", "meter"), ("time-signature", "meter"),
+        ("metre", "meter"), ("signature", "meter"), ("bpm", "tempo"), ("speed", "tempo"), ("groove", "feel"), ("difficulty", "level"), ("text", "notes"), ("comments", "notes"),
+        ("composer", "author"), ("teacher", "author"), ("by", "author"), ("plan", "practice"), ("type", "style"), ("kind", "style"), ("counts", "count"), ("frets", "range"), ("fret", "position"),
+        ("reps", "times"), ("repeat", "times"), ("duration", "minutes"), ("task", "do"), ("lefty", "left-handed"), ("scale", "scale-length"),
+    ];
     private readonly MappingNode _mapping;
     private readonly DiagnosticBag _bag;
 
@@ -31,12 +40,19 @@ internal sealed class FieldReader
 
     private void ReportUnknown(LocatedText name, string place, IReadOnlyList<string> known)
     {
+        if (name.Length > 0 && char.IsWhiteSpace(name.Value[0]))
+        {
+            // A blank that YAML does not know for one, such as word processors write.
+            _bag.Add(name.SpanOf(0, 1), YamlProblems.Tab());
+            return;
+        }
         if (name.Length > 1 && name.Value[0] == '-' && name.Value[1] != ' ')
         {
             _bag.Add(name.SpanOf(0, 2), YamlProblems.NoSpaceAfterDash());
             return;
         }
         var near = NearestWord.Find(name.Value, known);
+        foreach (var (word, other) in OtherWords) if (near is null && word.Equals(name.Value, StringComparison.OrdinalIgnoreCase) && known.Contains(other)) near = other;
         if (near is not null) _meant.Add(near);
         _bag.Add(name.Span, FieldProblems.UnknownEntry(name.Value, place, near, known));
     }

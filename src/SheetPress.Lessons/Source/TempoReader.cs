@@ -23,9 +23,11 @@ internal static class TempoReader
         {
             var words = RhythmWords.Of(text.Slice(0, sign));
             var at = 0;
-            if (words.IsEmpty || NotePhrase.Read(words, ref at, null) is not { IsRest: false, Count: 1, Tuplet: 0, IsFill: false } phrase || at < words.Length)
+            var phrase = words.IsEmpty ? null : NotePhrase.Read(words, ref at, bag);
+            if (phrase is null && !words.IsEmpty) return null;
+            if (phrase is not { IsRest: false, Count: 1, Tuplet: 0, IsFill: false } || at < words.Length)
             {
-                bag.Add(text.Slice(0, sign).Trim() is { Length: > 0 } name ? name.Span : text.Span, FieldProblems.UnknownTempoBeat());
+                bag.Add(words.IsEmpty ? text.Span : text.Slice(0, sign).Trim().Span, FieldProblems.UnknownTempoBeat());
                 return null;
             }
             beat = phrase.Value;

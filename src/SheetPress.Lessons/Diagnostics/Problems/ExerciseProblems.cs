@@ -67,8 +67,8 @@ public static class ExerciseProblems
     /// <summary>Two subjects.</summary>
     public static Problem TwoSubjects() => Error(DiagnosticCodes.TwoSubjects, "A diagram shows a scale or something else, not both.", "Write two diagrams.");
 
-    /// <summary>A scale without a root.</summary>
-    public static Problem ScaleWithoutRoot(string text) => Error(DiagnosticCodes.ScaleWithoutRoot, $"'{text}' is no scale: it does not begin with a root.", "Write a root and a name, as in C dorian, or 'key' for the scale of the key.");
+    /// <summary>A scale without a root or without a name.</summary>
+    public static Problem IncompleteScale(string text) => Error(DiagnosticCodes.IncompleteScale, $"'{text}' is no scale: a scale has a root and a name.", "Write for example C dorian, or 'key' for the scale of the key.");
 
     /// <summary>An unknown scale.</summary>
     public static Problem UnknownScale(string name, string? near) =>

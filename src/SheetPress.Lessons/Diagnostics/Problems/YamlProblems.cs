@@ -18,8 +18,8 @@ public static class YamlProblems
     /// <summary>An entry's name is a list or a mapping.</summary>
     public static Problem NameNotText() => Error(DiagnosticCodes.NameNotText, "The name of an entry has to be a word.", "Write a name, a colon and the value.");
 
-    /// <summary>A tab indents a line.</summary>
-    public static Problem Tab() => Error(DiagnosticCodes.Tab, "A tab indents this line.", "Indent with spaces: two for each level.");
+    /// <summary>A tab, or a blank that looks like a space, indents a line.</summary>
+    public static Problem Tab() => Error(DiagnosticCodes.Tab, "A tab, or another blank that is no space, indents this line.", "Indent with spaces: two for each level.");
 
     /// <summary>A quote is never closed.</summary>
     public static Problem UnclosedQuote() => Error(DiagnosticCodes.UnclosedQuote, "The quotation mark that opens here is never closed.", "Close it at the end of the value, or leave both away.");
@@ -32,6 +32,10 @@ public static class YamlProblems
 
     /// <summary>Text follows a closed quote.</summary>
     public static Problem TextBehindQuote() => Error(DiagnosticCodes.TextBehindQuote, "The quoted text ends before this, and nothing may follow it.", "Put the whole value in quotes; a quotation mark inside is written twice ('don''t').");
+
+    /// <summary>Text follows a bracket that begins a value.</summary>
+    public static Problem TextBehindBracket(char bracket) =>
+        Error(DiagnosticCodes.TextBehindBracket, $"A value that begins with '{bracket}' is taken for a list, and no text may follow it.", "Put the whole value in quotes, or write '|' alone after the colon and the text on the lines below.");
 
     /// <summary>No space after a colon.</summary>
     public static Problem NoSpaceAfterColon() => Error(DiagnosticCodes.NoSpaceAfterColon, "There is no space after the colon.", "Write a space between the colon and the value.");
@@ -56,6 +60,9 @@ public static class YamlProblems
 
     /// <summary>The indentation fits nothing.</summary>
     public static Problem Indentation() => Error(DiagnosticCodes.Indentation, "This line is indented unlike the lines it belongs with.", "Entries of one list or exercise start in the same column; what belongs to them is two spaces further in.");
+
+    /// <summary>A line of a text that starts in another column than the lines above.</summary>
+    public static Problem TextIndentation() => Error(DiagnosticCodes.Indentation, "This line does not go on with the text above it.", "All lines of a text start in the same column; a quoted text ends with its quotation mark.");
 
     /// <summary>Any other fault.</summary>
     public static Problem Syntax() => Error(DiagnosticCodes.Syntax, "This cannot be read as an entry, a list or a value.", "Check colons, quotes and indentation here and in the line above.");

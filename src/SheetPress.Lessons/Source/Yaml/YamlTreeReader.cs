@@ -168,6 +168,8 @@ internal sealed class YamlTreeReader
             if (name is ScalarNode scalar) entries.Add(new SourceEntry(scalar.Text, value));
             else if (name is not BrokenNode) _bag.Add(name.Span, YamlProblems.NameNotText());
         }
+        // A fault in the lines of the last value spoils it, even when YAML took part of it for the whole.
+        if (entries.Count > 0 && _stopped && _source.LineOf(entries[^1].Value.Span.Start) == _resumeAfter) entries[^1] = entries[^1] with { Value = new BrokenNode(entries[^1].Value.Span) };
         return new MappingNode(entries.ToImmutable(), false, span);
     }
 

@@ -26,6 +26,7 @@ internal sealed class YamlTrouble(SourceText source, int start)
         }
         if (TabInIndentation(line) is { } tabHere) return (tabHere, YamlProblems.Tab());
         if (BlockSignWithText(line) is { } sign) return (sign, YamlProblems.BlockSignWithText());
+        if (TextBehindBracket(line) is { } bracketed) return (bracketed, YamlProblems.TextBehindBracket(_text[bracketed.Start]));
         if (TextBehindQuote(offset) is { } behind) return (behind, YamlProblems.TextBehindQuote());
         if ((NoSpaceAfterColon(line) ?? (line > source.LineOf(start) ? NoSpaceAfterColon(line - 1) : null)) is { } colon) return (colon, YamlProblems.NoSpaceAfterColon());
         if (offset < _text.Length && _text[offset] is '@' or '%' or '`' or '&' or '*' or '!') return (new SourceSpan(offset, offset + 1), YamlProblems.SignAtStart(_text[offset]));
@@ -33,7 +34,7 @@ internal sealed class YamlTrouble(SourceText source, int start)
         if (ListOnSameLine(line) is { } dash) return (dash, YamlProblems.ListOnSameLine());
         if (message.Contains("multiline", StringComparison.Ordinal) && line > source.LineOf(start) && NoColon(line - 1) is { } above) return (above, YamlProblems.NoColon());
         if (message.Contains("invalid mapping", StringComparison.Ordinal) && ColonInValue(line, offset) is { } inner) return (inner, YamlProblems.ColonInValue());
-        if (NoColon(line) is { } word) return (word, YamlProblems.NoColon());
+        if (NoColon(line) is { } word) return (word, Line(line).Indentation == 0 ? YamlProblems.NoColon() : YamlProblems.TextIndentation());
         var (indentation, content) = Line(line);
         if (content.Length > 0 && indentation > 0) return (new SourceSpan(source.LineStart(line) + indentation, source.LineStart(line) + indentation + content.Length), YamlProblems.Indentation());
         return (new SourceSpan(offset, Math.Min(offset + 1, _text.Length)), YamlProblems.Syntax());
@@ -42,7 +43,7 @@ internal sealed class YamlTrouble(SourceText source, int start)
     private (int Indentation, string Content) Line(int line)
     {
         var text = source.LineText(line);
-        var content = text.TrimStart(' ', '\t');
+        var content = text.TrimStart(' ', '\t', '\u00A0', '\u3000');
         return (text.Length - content.Length, content.TrimEnd());
     }
 
@@ -66,9 +67,9 @@ internal sealed class YamlTrouble(SourceText source, int start)
     private SourceSpan? TabInIndentation(int line)
     {
         var text = source.LineText(line);
-        for (var i = 0; i < text.Length && text[i] is ' ' or '\t'; i++)
+        for (var i = 0; i < text.Length && text[i] is ' ' or '\t' or '\u00A0' or '\u3000'; i++)
         {
-            if (text[i] == '\t' && text.AsSpan(i).Trim().Length > 0) return new SourceSpan(source.LineStart(line) + i, source.LineStart(line) + i + 1);
+            if (text[i] != ' ' && text.AsSpan(i).Trim().Length > 0) return new SourceSpan(source.LineStart(line) + i, source.LineStart(line) + i + 1);
         }
         return null;
     }
@@ -79,6 +80,21 @@ internal sealed class YamlTrouble(SourceText source, int start)
         if (at < 0 || _text[at] is not ('|' or '>')) return null;
         var (indentation, content) = Line(line);
         return new SourceSpan(at, source.LineStart(line) + indentation + content.Length);
+    }
+
+    // "[A] Cm7 | F7": YAML takes the bracket for a list and stumbles over what follows it.
+    private SourceSpan? TextBehindBracket(int line)
+    {
+        var (indentation, content) = Line(line);
+        var from = source.LineStart(line) + indentation;
+        var at = ValueStart(line);
+        if (at < 0) at = from + (content.StartsWith("- ", StringComparison.Ordinal) ? 2 : 0);
+        if (at >= _text.Length || _text[at] is not ('[' or '{')) return null;
+        var end = from + content.Length;
+        var close = _text.IndexOf(_text[at] == '[' ? ']' : '}', at, Math.Max(0, end - at));
+        if (close < 0 || close + 1 >= end) return null;
+        var behind = _text.AsSpan(close + 1, end - close - 1).Trim();
+        return behind.IsEmpty || behind[0] is '#' or ',' or ']' or '}' or ':' ? null : new SourceSpan(at, end);
     }
 
     private SourceSpan? TextBehindQuote(int offset)
