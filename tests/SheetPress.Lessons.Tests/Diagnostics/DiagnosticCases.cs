@@ -155,6 +155,8 @@ internal static class DiagnosticCases
         (DiagnosticCodes.RhythmTooLong, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: «128 sixteenths, 128 sixteenths, 128 sixteenths, 128 sixteenths, 128 sixteenths»")),
         (DiagnosticCodes.UnknownRhythmWord, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: q q «qarter» q")),
         (DiagnosticCodes.UnknownRhythmWord, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: «x» q q q")),
+        (DiagnosticCodes.UnknownRhythmWord, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: q «rest» h")),
+        (DiagnosticCodes.UnknownRhythmWord, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: h q «dotted»")),
         (DiagnosticCodes.UnknownSyllable, MarkedLesson.With("exercises:\n  - style: roots\n    count: 1 & 2 & «tripp» 4")),
         (DiagnosticCodes.UnknownSyllable, MarkedLesson.With("exercises:\n  - style: roots\n    count: 1 «foo» 2")),
         (DiagnosticCodes.SilentCount, MarkedLesson.With("exercises:\n  - style: roots\n    count: 1 «-» 3 4")),
