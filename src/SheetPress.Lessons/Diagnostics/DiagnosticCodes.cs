@@ -176,6 +176,9 @@ public static class DiagnosticCodes
     /// <summary>Nothing in it.</summary>
     public const string NoBars = "no-bars";
 
+    /// <summary>More bars than any piece has.</summary>
+    public const string TooManyMeasures = "too-many-measures";
+
     /// <summary>A bar with nothing in it.</summary>
     public const string EmptyBar = "empty-bar";
 

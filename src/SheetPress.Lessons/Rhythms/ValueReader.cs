@@ -18,6 +18,9 @@ internal sealed class ValueReader(Meter meter, DiagnosticBag bag)
     private const int MaximumBars = 64;
 
     private readonly List<Value> _values = [];
+    private int _bar;
+    // The sign + that waits for the note it ties to.
+    private LocatedText? _tie;
     private bool _fine = true;
 
     private sealed record Value(Fraction Duration, int Tuplet, bool IsRest, StrokeMarks Marks, bool IsTied, int Bar, SourceSpan Span);
@@ -27,62 +30,51 @@ internal sealed class ValueReader(Meter meter, DiagnosticBag bag)
     {
         var words = RhythmWords.Of(text);
         if (Fill(words) is { } fill) return FillBar(fill, text);
-        var bar = 0;
-        var barSpans = new List<SourceSpan>();
-        var tie = false;
-        LocatedText? tieWord = null;
-        for (var i = 0; i < words.Length;)
+        for (var at = 0; at < words.Length && _values.Count <= MaximumStrokes;)
         {
-            if (words[i].Value == "|")
-            {
-                if (_values.Count > 0 && _values[^1].Bar == bar) bar++;
-                else if (_values.Count > 0) Report(words[i].Span, RhythmProblems.EmptyRhythmBar());
-                i++;
-                continue;
-            }
-            if (words[i].Value == "+")
-            {
-                if (_values.Count == 0 || tie) Report(words[i].Span, RhythmProblems.TieToNothing());
-                tie = true;
-                tieWord = words[i];
-                i++;
-                continue;
-            }
-            var first = i;
-            var phrase = NotePhrase.Read(words, ref i, bag);
-            if (phrase is null)
-            {
-                _fine = false;
-                tie = false;
-                continue;
-            }
-            var span = new SourceSpan(words[first].Span.Start, words[i - 1].Span.End);
-            if (phrase.IsFill)
-            {
-                Report(span, RhythmProblems.FillAmongOthers());
-                continue;
-            }
-            if (tie && (phrase.IsRest || (_values.Count > 0 && _values[^1].IsRest))) Report(tieWord!.Span, RhythmProblems.TieToRest());
-            for (var n = 0; n < phrase.Count; n++)
-            {
-                _values.Add(new Value(phrase.Value.Duration, phrase.Tuplet, phrase.IsRest, phrase.Marks, tie && n == 0, bar, span));
-            }
-            tie = false;
-            if (_values.Count > MaximumStrokes)
-            {
-                bag.Add(text.Span, RhythmProblems.RhythmTooLong());
-                return null;
-            }
+            if (words[at].Value == "|") StartBar(words[at++]);
+            else if (words[at].Value == "+") StartTie(words[at++]);
+            else ReadPhrase(words, ref at);
         }
-        if (tie) Report(tieWord!.Span, RhythmProblems.TieToNothing());
-        if (_values.Count == 0)
-        {
-            if (_fine) bag.Add(text.Span, RhythmProblems.EmptyRhythm());
-            return null;
-        }
+        if (_tie is not null) Report(_tie.Span, RhythmProblems.TieToNothing());
+        if (_values.Count > MaximumStrokes) Report(text.Trim().Span, RhythmProblems.RhythmTooLong());
+        else if (_fine && _values.Count == 0) Report(text.Trim().Span, RhythmProblems.EmptyRhythm());
         if (_fine) CheckTuplets();
         if (_fine) CheckBars(text);
         return _fine ? Build() : null;
+    }
+
+    private void StartBar(LocatedText sign)
+    {
+        if (_values.Count == 0) return;
+        if (_values[^1].Bar == _bar) _bar++;
+        else Report(sign.Span, RhythmProblems.EmptyRhythmBar());
+    }
+
+    private void StartTie(LocatedText sign)
+    {
+        if (_values.Count == 0 || _tie is not null) Report(sign.Span, RhythmProblems.TieToNothing());
+        else _tie = sign;
+    }
+
+    private void ReadPhrase(ImmutableArray<LocatedText> words, ref int at)
+    {
+        var tie = _tie;
+        _tie = null;
+        var first = at;
+        var phrase = NotePhrase.Read(words, ref at, bag);
+        var span = new SourceSpan(words[first].Span.Start, words[at - 1].Span.End);
+        if (phrase is null)
+        {
+            _fine = false;
+            return;
+        }
+        if (phrase.IsFill) Report(span, RhythmProblems.FillAmongOthers());
+        if (tie is not null && (phrase.IsRest || _values[^1].IsRest)) Report(tie.Span, RhythmProblems.TieToRest());
+        for (var n = 0; n < phrase.Count; n++)
+        {
+            _values.Add(new Value(phrase.Value.Duration, phrase.Tuplet, phrase.IsRest, phrase.Marks, tie is not null && n == 0, _bar, span));
+        }
     }
 
     // A single plural: "eighths", "dotted quarters", "triplets".

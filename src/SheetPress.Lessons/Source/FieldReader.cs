@@ -6,9 +6,6 @@ namespace SheetPress.Lessons;
 /// <summary>Reads the entries of one mapping by name and type, and reports what is unknown, double, missing or of the wrong type.</summary>
 internal sealed class FieldReader
 {
-    private readonly Dictionary<string, SourceEntry> _entries = [];
-    private readonly List<string> _meant = [];
-
     // What people call some entries elsewhere.
     private static readonly (string Word, string Name)[] OtherWords =
     [
@@ -17,6 +14,9 @@ internal sealed class FieldReader
         ("composer", "author"), ("teacher", "author"), ("by", "author"), ("plan", "practice"), ("type", "style"), ("kind", "style"), ("counts", "count"), ("frets", "range"), ("fret", "position"),
         ("reps", "times"), ("repeat", "times"), ("duration", "minutes"), ("task", "do"), ("lefty", "left-handed"), ("scale", "scale-length"),
     ];
+
+    private readonly Dictionary<string, SourceEntry> _entries = [];
+    private readonly List<string> _meant = [];
     private readonly MappingNode _mapping;
     private readonly DiagnosticBag _bag;
 

@@ -48,6 +48,7 @@ public static class LessonReader
             fields.Require("title", FieldProblems.MissingEntry("title", "title: Round the cycle"), top);
             fields.Require("key", FieldProblems.MissingEntry("key", "key: C minor"), top);
             fields.Require("progression", FieldProblems.MissingEntry("progression", "progression: Cm7 | Fm7 | G7 | Cm7"), top);
+            fields.Require("exercises", ExerciseProblems.NoExercises(), top);
 
             var written = fields.Text("key") is { } keyText ? KeyReader.Read(keyText, bag) ?? AnyKey : AnyKey;
             var key = overrides.Key is { } wanted ? Key.Nearest(wanted.Tonic, written.Mode) : written;
@@ -63,7 +64,6 @@ public static class LessonReader
             if (progressionText is null && root.IsComplete && fields.Node("progression") is ScalarNode empty) bag.Add(empty.Span, ProgressionProblems.NoBars());
             var progression = progressionText is null ? null : ProgressionReader.Read(progressionText, key, meter, rekeying, bag);
             var exercises = fields.Node("exercises") is { } list ? new ExerciseReader(styles, meter, own, bag).Read(list) : [];
-            if (!fields.IsGiven("exercises") && root.IsComplete) bag.Add(fields.SpanOf("exercises") is var at && at.Start > 0 ? at : top, ExerciseProblems.NoExercises());
             var diagrams = fields.Node("diagrams") is { } diagramNode ? new DiagramReader(key, rekeying, own, bag).Read(diagramNode) : [];
             var exerciseCount = fields.Node("exercises") is SequenceNode items ? items.Items.Length : 0;
             var practice = fields.Node("practice") is { } practiceNode ? new PracticeReader(exerciseCount, bag).Read(practiceNode) : [];

@@ -8,7 +8,7 @@ internal static class DiagnosticCases
     [
         DiagnosticCodes.NotFound, DiagnosticCodes.NoLessons, DiagnosticCodes.Unreadable, DiagnosticCodes.SameId, DiagnosticCodes.Utf16, DiagnosticCodes.NotUtf8,
         DiagnosticCodes.FileTooLarge, DiagnosticCodes.LineTooLong, DiagnosticCodes.ControlCharacter,
-        DiagnosticCodes.TooManyExercises, DiagnosticCodes.TooManyDiagrams, DiagnosticCodes.TooManySteps,
+        DiagnosticCodes.TooManyExercises, DiagnosticCodes.TooManyDiagrams, DiagnosticCodes.TooManySteps, DiagnosticCodes.TooManyMeasures,
     ];
 
     /// <summary>Codes that styles report when they make their line: the tests of the styles have cases for them.</summary>
@@ -116,6 +116,7 @@ internal static class DiagnosticCases
         (DiagnosticCodes.UnknownBarline, MarkedLesson.With("progression: |\n  Cm7 «|||» F7")),
         (DiagnosticCodes.UnclosedMark, MarkedLesson.With("progression: |\n  «[A Cm7 | F7»\n  G7")),
         (DiagnosticCodes.EmptyMark, MarkedLesson.With("progression: |\n  «[]» Cm7")),
+        (DiagnosticCodes.UnknownMark, MarkedLesson.With("progression: |\n  Cm7 | F7 «[D.S. al Codaa]»")),
         (DiagnosticCodes.UnknownMark, MarkedLesson.With("progression: |\n  Cm7 | «[seggno]» F7")),
         (DiagnosticCodes.LongLabel, MarkedLesson.With("progression: |\n  «[A very long name for this part]» Cm7")),
         (DiagnosticCodes.MarkBehindChord, MarkedLesson.With("progression: |\n  Cm7 «[A]» F7")),

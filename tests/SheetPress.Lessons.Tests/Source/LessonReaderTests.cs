@@ -162,6 +162,7 @@ public class LessonReaderTests
     [Fact]
     public void Lists_are_not_endless()
     {
+        Code("progression: " + string.Concat(Enumerable.Repeat("C|", 4_990)) + "\n  " + string.Concat(Enumerable.Repeat("D|", 11))).ShouldBe(DiagnosticCodes.TooManyMeasures);
         Code("exercises:\n" + Items("roots", 201)).ShouldBe(DiagnosticCodes.TooManyExercises);
         Code("diagrams:\n" + Items("Cm7", 61)).ShouldBe(DiagnosticCodes.TooManyDiagrams);
         Code("practice:\n" + Items("again", 61)).ShouldBe(DiagnosticCodes.TooManySteps);

@@ -6,6 +6,9 @@ public static class ProgressionProblems
     /// <summary>Nothing in it.</summary>
     public static Problem NoBars() => Error(DiagnosticCodes.NoBars, "The progression is empty.", "Write bars such as 'Cm7 | Fm7 | G7 | Cm7 |'.");
 
+    /// <summary>More bars than any piece has.</summary>
+    public static Problem TooManyMeasures(int maximum) => Error(DiagnosticCodes.TooManyMeasures, $"A progression has at most {maximum} bars.", "Write what comes again as a repeat, or split the lesson.");
+
     /// <summary>A bar with nothing in it.</summary>
     public static Problem EmptyBar() => Error(DiagnosticCodes.EmptyBar, "There is nothing between these two bar lines.", "Write a chord, 'same' for the bar before once more, 'hold' to let the chord sound on, or 'N.C.' for no chord.");
 

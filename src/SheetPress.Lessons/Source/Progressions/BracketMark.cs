@@ -8,7 +8,7 @@ namespace SheetPress.Lessons;
 /// <param name="bag">Where problems go.</param>
 internal sealed class BracketMark(DiagnosticBag bag)
 {
-    private static readonly string[] Words = ["pickup", "key", "segno", "coda", "to coda", "fine", "D.C.", "D.S.", "new line"];
+    private static readonly string[] Words = ["pickup", "key", "segno", "coda", "to coda", "fine", "new line", "D.C.", "D.S.", "D.C. al Fine", "D.C. al Coda", "D.S. al Fine", "D.S. al Coda"];
 
     /// <summary>Applies a mark to a bar.</summary>
     /// <param name="token">The mark.</param>

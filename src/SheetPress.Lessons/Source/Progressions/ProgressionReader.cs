@@ -18,6 +18,9 @@ namespace SheetPress.Lessons;
 /// </remarks>
 public static class ProgressionReader
 {
+    // Longer than any piece; what is beyond is a slip of some program.
+    private const int MaximumBars = 5000;
+
     /// <summary>The progression as written, in its own key; null when it has no bar. Problems are reported and read over.</summary>
     /// <param name="text">The progression as written.</param>
     /// <param name="key">The key.</param>
@@ -39,6 +42,11 @@ public static class ProgressionReader
         if (bars.IsEmpty)
         {
             if (!tokens.Any(t => t.Kind is ProgressionTokenKind.Barline)) bag.Add(text.Span, ProgressionProblems.NoBars());
+            return null;
+        }
+        if (bars.Length > MaximumBars)
+        {
+            bag.Add(bars[MaximumBars].Span, ProgressionProblems.TooManyMeasures(MaximumBars));
             return null;
         }
         RepeatChecker.Check(bars, bag);

@@ -126,7 +126,6 @@ internal sealed class YamlTrouble(SourceText source, int start)
         {
             if (_text[i] is '[' or '{' && i > 0 && _text[i - 1] is ' ' or '[' or '{' or ',' or '\n') open.Push(i);
             else if (_text[i] is ']' or '}' && open.Count > 0) open.Pop();
-            else if (_text[i] == '\n' && i + 1 < end && char.IsAsciiLetter(_text[i + 1]) && open.Count == 0) open.Clear();
         }
         // A bracket inside an ordinary text is none: the value has to begin with it.
         while (open.Count > 0)
