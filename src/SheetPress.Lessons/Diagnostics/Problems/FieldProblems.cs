@@ -36,8 +36,8 @@ public static class FieldProblems
     public static Problem UnknownKeyTonic(string text) => Error(DiagnosticCodes.UnknownKey, $"'{text}' is no key.", "Write a tonic and a mode, as in C minor, Eb major or D dorian.");
 
     /// <summary>No mode.</summary>
-    public static Problem UnknownMode(string word, string? near, string? key) => new(DiagnosticCodes.UnknownMode, Severity.Error, $"'{word}' is no mode.",
-        near is null ? "A key is major, minor, dorian, phrygian, lydian, mixolydian, aeolian, ionian or locrian." : $"Did you mean {key}?") { Suggestion = near };
+    public static Problem UnknownMode(string word, string? near, string? key) =>
+        new(DiagnosticCodes.UnknownMode, Severity.Error, $"'{word}' is no mode.", near is null ? "A key is major, minor, dorian, phrygian, lydian, mixolydian, aeolian, ionian or locrian." : $"Did you mean {key}?") { Suggestion = near };
 
     /// <summary>A key with too large a signature.</summary>
     public static Problem KeyTooFar(string text, string easier) => new(DiagnosticCodes.KeyTooFar, Severity.Error, $"'{text}' would need more than seven sharps or flats.", $"Write {easier}, which sounds the same.") { Suggestion = easier };

@@ -13,12 +13,12 @@ public static class RhythmProblems
     public static Problem RhythmTooLong() => Error(DiagnosticCodes.RhythmTooLong, "The rhythm is too long.", "A rhythm repeats: write at most 64 bars and 512 notes.");
 
     /// <summary>No note value.</summary>
-    public static Problem UnknownRhythmWord(string word, string? near) => new(DiagnosticCodes.UnknownRhythmWord, Severity.Error, $"'{word}' is no note value.",
-        near is null ? "Write whole, half, quarter, eighth, sixteenth, or the letters w h q e s t; a point dots a letter, r in front makes a rest." : $"Did you mean '{near}'?") { Suggestion = near };
+    public static Problem UnknownRhythmWord(string word, string? near) =>
+        new(DiagnosticCodes.UnknownRhythmWord, Severity.Error, $"'{word}' is no note value.", near is null ? "Write whole, half, quarter, eighth, sixteenth, or the letters w h q e s t; a point dots a letter, r in front makes a rest." : $"Did you mean '{near}'?") { Suggestion = near };
 
     /// <summary>No counting syllable.</summary>
-    public static Problem UnknownSyllable(string word, string? near) => new(DiagnosticCodes.UnknownSyllable, Severity.Error, $"'{word}' is no counting syllable.",
-        near is null ? "Count with numbers and & e a (1 e & a), trip let for triplets, la li in 6/8." : $"Did you mean '{near}'?") { Suggestion = near };
+    public static Problem UnknownSyllable(string word, string? near) =>
+        new(DiagnosticCodes.UnknownSyllable, Severity.Error, $"'{word}' is no counting syllable.", near is null ? "Count with numbers and & e a (1 e & a), trip let for triplets, la li in 6/8." : $"Did you mean '{near}'?") { Suggestion = near };
 
     /// <summary>A silence that does not say where.</summary>
     public static Problem SilentCount() => Error(DiagnosticCodes.SilentCount, "A rest in a counted rhythm has to say where it falls.", "Write the silent count in round brackets: 1 (2) 3 4.");
@@ -33,8 +33,8 @@ public static class RhythmProblems
     public static Problem CountPastBar(string syllable, string meter) => Error(DiagnosticCodes.CountPastBar, $"No '{syllable}' is left in this bar of {meter}.", "Start the next bar with | or with 1.");
 
     /// <summary>No word for marks.</summary>
-    public static Problem UnknownMarkWord(string word, string? near) => new(DiagnosticCodes.UnknownMarkWord, Severity.Error, word.Length == 0 ? "A mark is missing behind the colon." : $"'{word}' is no mark for a note.",
-        near is null ? "Marks are " + string.Join(", ", MarkWords.All.Select(m => m.Word)) + "." : $"Did you mean '{near}'?") { Suggestion = near };
+    public static Problem UnknownMarkWord(string word, string? near) =>
+        new(DiagnosticCodes.UnknownMarkWord, Severity.Error, word.Length == 0 ? "A mark is missing behind the colon." : $"'{word}' is no mark for a note.", near is null ? "Marks are " + string.Join(", ", MarkWords.All.Select(m => m.Word)) + "." : $"Did you mean '{near}'?") { Suggestion = near };
 
     /// <summary>A plural among other values.</summary>
     public static Problem FillAmongOthers() => Error(DiagnosticCodes.FillAmongOthers, "A plural alone fills the bar; among other values it needs a number.", "Write for example '4 eighths'.");
