@@ -38,7 +38,13 @@ internal static class HarmonyTable
     private static TableCell FunctionCell(HarmonyRow row, PageStyle style)
     {
         var parts = ImmutableArray.CreateBuilder<CellPart>(2);
-        if (row.Roman.Length > 0) parts.Add(DrawnPart.Of(SymbolPiece.OfRoman(row.Roman, style.Body.Size)));
+        if (row.Roman.Length > 0)
+        {
+            // So deep that the line under it is level with the second lines of the other cells.
+            var roman = SymbolPiece.OfRoman(row.Roman, style.Body.Size);
+            var below = style.Small.Leading - LineBox.Baseline(new SetLine([], 0, 0, 0), style.Small);
+            parts.Add(new DrawnPart(new Drawing(roman.Marks), roman.Width, roman.Ascent, row.Function.Length > 0 ? below : roman.Descent));
+        }
         if (row.Function.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Function), style.Small));
         return new TableCell(parts.DrainToImmutable());
     }

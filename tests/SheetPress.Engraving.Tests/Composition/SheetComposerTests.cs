@@ -133,6 +133,14 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void Both_lines_of_a_row_of_the_harmony_table_are_level_in_all_its_cells()
+    {
+        var style = new PageStyle();
+        var row = TableSetter.Set(HarmonyTable.Make(SampleHandout.Make(1), style), 400).Rows.ShouldHaveSingleItem();
+        row.Drawing.Marks.OfType<TextMark>().Where(t => t.Size == style.Small.Size && t.Run.Text.Trim().Length > 0).Select(t => Math.Round(t.Position.Y, 3)).Distinct().Count().ShouldBe(2);
+    }
+
+    [Fact]
     public void Words_are_data()
     {
         var german = new SheetLabels { Name = "Schüler", Date = "Datum", Harmony = "Die Harmonien", PageOf = "Seite {0} von {1}", Practice = "Übeplan" };
