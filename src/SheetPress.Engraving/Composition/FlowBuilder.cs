@@ -9,8 +9,6 @@ internal sealed class FlowBuilder
 
     internal IReadOnlyList<FlowBox> Boxes => _boxes;
 
-    internal bool IsEmpty => _boxes.Count == 0;
-
     /// <summary>Adds boxes under white of their own; a break there costs nothing.</summary>
     internal void Add(FlowSpace before, params ReadOnlySpan<FlowBox> boxes)
     {

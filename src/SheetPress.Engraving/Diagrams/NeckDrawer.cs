@@ -7,8 +7,7 @@ namespace SheetPress.Engraving;
 public static class NeckDrawer
 {
     internal const double ContinuationLength = 2.5;
-    private const double UnderNeck = 3.4;
-    private const double DotClearance = 0.5;
+    private const double UnderNeck = 2.2;
 
     /// <summary>Draws a diagram.</summary>
     /// <param name="diagram">What it shows.</param>
@@ -128,10 +127,7 @@ public static class NeckDrawer
             var first = fret == diagram.FirstFret && fret > 1;
             if (!first && (diagram.Upright || Inlays.Count(diagram.Instrument.Family, fret + diagram.Instrument.Capo) == 0)) continue;
             var text = fret.ToString(System.Globalization.CultureInfo.InvariantCulture);
-            painter.Label(text, TextFont.Sans, frame.Number(fret, style.DotRadius + UnderNeck - 1.2));
+            painter.Label(text, TextFont.Sans, frame.Number(fret, style.DotRadius + UnderNeck));
         }
     }
-
-    /// <summary>Clear space that dots of neighbouring frets keep between them.</summary>
-    internal static double Clearance => DotClearance;
 }

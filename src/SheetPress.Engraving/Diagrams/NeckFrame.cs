@@ -11,6 +11,9 @@ internal sealed class NeckFrame
     // White between the nut and a dot before it.
     internal const double OpenGap = 1.6;
 
+    // White that dots of neighbouring frets keep between them.
+    private const double DotClearance = 0.5;
+
     private readonly NeckDiagram _diagram;
     private readonly FretScale _scale;
     private readonly double _stringGap;
@@ -53,7 +56,7 @@ internal sealed class NeckFrame
         var scale = FretScale.True(first, last, length);
         var widest = style.DotRadius;
         if (!diagram.Upright) foreach (var dot in diagram.Dots) widest = Math.Max(widest, DotPainter.HalfWidth(dot, style));
-        if (diagram.EvenFrets || scale.Narrowest < (2 * widest) + NeckDrawer.Clearance) scale = FretScale.Even(first, last, length);
+        if (diagram.EvenFrets || scale.Narrowest < (2 * widest) + DotClearance) scale = FretScale.Even(first, last, length);
         return new NeckFrame(diagram, scale, length, stringGap, -(style.DotRadius + OpenGap));
     }
 
