@@ -40,7 +40,7 @@ internal static class BuildCommand
         var outcomes = new LessonOutcome[search.Paths.Count];
         BuildProgress.Run(outcomes.Length, lessonDone => Parallel.For(0, outcomes.Length, i =>
         {
-            var outcome = LessonRun.Build(search.Paths[i], overrides);
+            var outcome = LessonRun.Build(search.Paths[i], overrides, search.StylesFor(search.Paths[i]));
             if (outcome.IsGood) outcome = Publish(outcome, options);
             // Only a report asks for the music again; without one, memory stays the same however many lessons there are.
             outcomes[i] = report is null ? outcome with { Built = null } : outcome;

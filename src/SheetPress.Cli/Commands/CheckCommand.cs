@@ -21,7 +21,7 @@ internal static class CheckCommand
         var search = LessonFiles.Find(paths);
         foreach (var problem in search.Problems) Console.Error.WriteLine(DiagnosticPrinter.Print(problem));
         var outcomes = new LessonOutcome[search.Paths.Count];
-        Parallel.For(0, outcomes.Length, i => outcomes[i] = LessonRun.Build(search.Paths[i], overrides) with { Built = null });
+        Parallel.For(0, outcomes.Length, i => outcomes[i] = LessonRun.Build(search.Paths[i], overrides, search.StylesFor(search.Paths[i])) with { Built = null });
         foreach (var outcome in outcomes)
         {
             LessonRun.WriteDiagnostics(Console.Error, outcome.Diagnostics);

@@ -7,17 +7,17 @@ namespace SheetPress.Cli;
 internal static class LessonRun
 {
     /// <summary>Reads a lesson file and builds it.</summary>
-    public static LessonOutcome Build(string path, LessonOverrides overrides)
+    public static LessonOutcome Build(string path, LessonOverrides overrides, IReadOnlyList<ExerciseStyle> styles)
     {
         var start = Stopwatch.GetTimestamp();
         var (source, bag) = LessonFiles.Load(path);
-        return Build(source, bag, overrides) with { ReadMilliseconds = Stopwatch.GetElapsedTime(start).TotalMilliseconds };
+        return Build(source, bag, overrides, styles) with { ReadMilliseconds = Stopwatch.GetElapsedTime(start).TotalMilliseconds };
     }
 
     /// <summary>Reads a lesson from its text and builds it.</summary>
-    public static LessonOutcome Build(SourceText source, DiagnosticBag bag, LessonOverrides overrides)
+    public static LessonOutcome Build(SourceText source, DiagnosticBag bag, LessonOverrides overrides, IReadOnlyList<ExerciseStyle>? styles = null)
     {
-        var lesson = bag.HasErrors ? null : LessonReader.Read(source, bag, overrides);
+        var lesson = bag.HasErrors ? null : LessonReader.Read(source, bag, overrides, styles);
         var built = lesson is null ? null : LessonBuilder.Build(lesson, bag);
         return new LessonOutcome(source.Path, bag, built);
     }

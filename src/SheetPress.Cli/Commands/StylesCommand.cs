@@ -45,11 +45,16 @@ internal static class StylesCommand
         var output = Console.Out;
         output.WriteLine($"{style.Name}: {style.Summary}");
         output.WriteLine();
+        if (style.Guide.Length > 0)
+        {
+            output.WriteLine(style.Guide);
+            output.WriteLine();
+        }
         if (style.Options.IsEmpty) output.WriteLine("It has no options of its own.");
         foreach (var option in style.Options) output.WriteLine("  " + Describe(option));
         output.WriteLine();
         var snippet = Snippet(style);
-        DrawPicture(output, snippet);
+        DrawPicture(output, style, snippet);
         output.WriteLine("To paste under 'exercises:' in a lesson:");
         output.WriteLine();
         output.Write(snippet);
@@ -87,9 +92,9 @@ internal static class StylesCommand
         return yaml.ToString();
     }
 
-    private static void DrawPicture(TextWriter output, string snippet)
+    private static void DrawPicture(TextWriter output, ExerciseStyle style, string snippet)
     {
-        var text = "title: Picture\nkey: C minor\nprogression: |\n  Dm7b5 | G7 | Cm7 | Cm7\nexercises:\n" + snippet;
+        var text = "title: Picture\nkey: C minor\n" + (style.HomeMeter is { } meter ? $"meter: {meter}\n" : "") + $"instrument: {style.HomeInstrument ?? "bass-4"}\nprogression: |\n  Dm7b5 | G7 | Cm7 | Cm7\nexercises:\n" + snippet;
         var source = new SourceText("picture.yaml", text);
         var outcome = LessonRun.Build(source, new DiagnosticBag(source), LessonOverrides.None);
         if (outcome.Built is not { Exercises: [var first, ..] })

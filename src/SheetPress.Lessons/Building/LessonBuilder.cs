@@ -22,7 +22,7 @@ public static class LessonBuilder
     public static BuiltLesson Build(Lesson lesson, DiagnosticBag diagnostics)
     {
         var exercises = ImmutableArray.CreateBuilder<BuiltExercise>();
-        foreach (var request in lesson.Exercises)
+        foreach (var request in lesson.Exercises.SelectMany(r => Ladder.Expand(r, lesson)))
         {
             if (BuildExercise(lesson, request, exercises.Count + 1, diagnostics) is { } exercise) exercises.Add(exercise);
         }

@@ -21,8 +21,14 @@ public abstract class ExerciseStyle
     public abstract string Instruction(ExerciseRequest request);
     /// <summary>A longer guide for the style's own page in the catalogue, plain text of up to 100 columns; empty for none.</summary>
     public virtual string Guide => "";
+    /// <summary>The meter it is at home in, for its picture in the catalogue; null when any will do.</summary>
+    public virtual Meter? HomeMeter => null;
+    /// <summary>The instrument it is at home on, for its picture in the catalogue; null when any will do.</summary>
+    public virtual string? HomeInstrument => null;
     /// <summary>How pairs are played in this style whatever the lesson's feel; null to follow the lesson.</summary>
     public virtual Feel? OwnFeel => null;
+    /// <summary>The exercises that a request stands for: itself, or several that its options ask for.</summary>
+    public virtual ImmutableArray<ExerciseRequest> Expand(ExerciseRequest request) => [request];
     /// <summary>Makes the line: sounding pitches with degrees, rhythm and marks, before fingering. Problems are reported to the context.</summary>
     public abstract Line Generate(ExerciseContext context);
 }

@@ -24,6 +24,8 @@ public static class ExerciseStyles
         new ScaleRun(),
         new ScalePattern(),
         new Pentatonic(),
+        new NotesPerString(),
+        new ChromaticWarmUp(),
         new OctaveRun(),
         new ScaleLink(),
         new ApproachStyle(),
@@ -33,6 +35,10 @@ public static class ExerciseStyles
         new OneNote(),
         new Subdivisions(),
         .. PatternLibrary.BuiltIn(),
+        new FindNote(),
+        new IntervalShapes(),
+        new EveryPosition(),
+        new StringSkipping(),
         new OwnLine(),
     ];
 

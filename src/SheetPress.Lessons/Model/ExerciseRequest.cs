@@ -36,6 +36,8 @@ public sealed record ExerciseRequest
     /// a style's own rhythm takes them with <see cref="RhythmPattern.WithMarks"/>.
     /// </summary>
     public ImmutableArray<StrokeMarks> Marks { get; init; } = [];
+    /// <summary>The way in which it is to be built up in steps; null for the exercise by itself. See <see cref="Lessons.Ladder"/>.</summary>
+    public LadderKind? Ladder { get; init; }
     /// <summary>Measures a system when fixed.</summary>
     public int? MeasuresPerSystem { get; init; }
     /// <summary>Seed for styles with choice; the same seed gives the same line.</summary>

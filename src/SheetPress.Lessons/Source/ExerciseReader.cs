@@ -17,12 +17,17 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
     internal static readonly string[] CommonNames =
     [
         "style", "title", "instruction", "rhythm", "count", "tempo", "level", "position", "range", "strings", "open-strings", "show", "layout",
-        "measures-per-system", "seed", "marks",
+        "measures-per-system", "seed", "marks", "ladder",
     ];
 
     private static readonly (string, StaffLayout)[] Layouts =
     [
         ("staff-and-tab", StaffLayout.StaffAndTab), ("staff", StaffLayout.Staff), ("tab", StaffLayout.Tab), ("chord-chart", StaffLayout.ChordChart),
+    ];
+
+    private static readonly (string, LadderKind)[] Ladders =
+    [
+        ("tones", LadderKind.Tones), ("tempo", LadderKind.Tempo), ("rhythm", LadderKind.Rhythm), ("syncopation", LadderKind.Syncopation), ("positions", LadderKind.Positions),
     ];
 
     private enum Row
@@ -94,6 +99,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         var layout = fields.Choice("layout", Layouts);
         var measures = fields.Number("measures-per-system", 1, 16);
         var seed = fields.Number("seed", 0, 1_000_000);
+        var ladder = fields.Choice("ladder", Ladders);
         if (style is null) return null;
         var request = new ExerciseRequest
         {
@@ -110,6 +116,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             ShowDegrees = Shown(Row.Degrees),
             ShowCounts = Shown(Row.Counts),
             ShowRomans = Shown(Row.Romans),
+            Ladder = ladder,
             MeasuresPerSystem = measures,
             Seed = seed ?? 1,
             Options = new OptionReader(bag).Read(style, fields),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 
@@ -5,15 +6,24 @@ namespace SheetPress.Lessons;
 
 /// <summary>The lesson files that some paths lead to.</summary>
 /// <param name="Paths">Files in a stable order, each once.</param>
-/// <param name="Problems">What was wrong with the paths: errors about files as a whole.</param>
-public sealed record LessonFileSet(IReadOnlyList<string> Paths, IReadOnlyList<Diagnostic> Problems);
+/// <param name="Problems">What was wrong with the paths and with pattern files: errors about files besides the lessons.</param>
+/// <param name="OwnStyles">Styles of the pattern files beside the lessons, by the folder of the lessons.</param>
+public sealed record LessonFileSet(IReadOnlyList<string> Paths, IReadOnlyList<Diagnostic> Problems, IReadOnlyDictionary<string, ImmutableArray<ExerciseStyle>> OwnStyles)
+{
+    /// <summary>The styles that a lesson of the set can use: the catalogue, and the patterns beside the lesson.</summary>
+    public IReadOnlyList<ExerciseStyle> StylesFor(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return OwnStyles.TryGetValue(LessonFiles.FolderOf(path), out var own) ? [.. ExerciseStyles.All, .. own] : ExerciseStyles.All;
+    }
+}
 
 /// <summary>Finds and loads lesson files.</summary>
 public static class LessonFiles
 {
     /// <summary>
     /// The lesson files (*.yaml, *.yml) of some paths: a file stands for itself, a folder for all files in it and below, hidden ones and
-    /// links to other folders left out. Files come in the order of the paths, those of a folder in the order of their relative paths by
+    /// links to other folders left out, and folders of <see cref="PatternLibrary.FolderName"/>, whose files are patterns. Files come in the order of the paths, those of a folder in the order of their relative paths by
     /// character code. Paths that do not exist, folders without lessons and files that would share an id are reported.
     /// </summary>
     public static LessonFileSet Find(IEnumerable<string> paths)
@@ -44,13 +54,23 @@ public static class LessonFiles
         {
             if (!byId.TryAdd(IdOf(file), file)) problems.Add(About(file, FileProblems.SameId(IdOf(file), byId[IdOf(file)])));
         }
-        return new LessonFileSet(files, problems);
+        var own = new Dictionary<string, ImmutableArray<ExerciseStyle>>(StringComparer.Ordinal);
+        foreach (var folder in files.Select(FolderOf).Distinct())
+        {
+            var (styles, troubles) = PatternLibrary.Load(Path.Combine(folder, PatternLibrary.FolderName));
+            problems.AddRange(troubles);
+            if (!styles.IsEmpty) own.Add(folder, styles);
+        }
+        return new LessonFileSet(files, problems, own);
 
         void Add(string file)
         {
             if (seen.Add(Path.GetFullPath(file))) files.Add(file);
         }
     }
+
+    /// <summary>The folder that a lesson lies in.</summary>
+    internal static string FolderOf(string path) => Path.GetDirectoryName(path) ?? "";
 
     /// <summary>
     /// The name for a lesson's outputs: its file name without extension, in lower case, everything that is no letter or digit turned to
@@ -116,7 +136,7 @@ public static class LessonFiles
         var options = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint, IgnoreInaccessible = true };
         try
         {
-            var found = Directory.EnumerateFiles(folder, "*", options).Where(f => Path.GetExtension(f).ToLowerInvariant() is ".yaml" or ".yml").ToList();
+            var found = Directory.EnumerateFiles(folder, "*", options).Where(f => Path.GetExtension(f).ToLowerInvariant() is ".yaml" or ".yml" && Path.GetFileName(FolderOf(f)) != PatternLibrary.FolderName).ToList();
             found.Sort((a, b) => string.CompareOrdinal(a.Replace('\\', '/'), b.Replace('\\', '/')));
             return found;
         }

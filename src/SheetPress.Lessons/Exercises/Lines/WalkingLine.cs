@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using SheetPress.Scores;
 using SheetPress.Theory;
 
@@ -18,9 +19,18 @@ internal sealed class WalkingLine : ExerciseStyle
             Choices = ["mixed", "chromatic", "chromatic-below", "chromatic-above", "scale", "scale-below", "scale-above", "dominant"],
         },
         new("on-one", OptionType.Choice, "What stands on the first beat of a new chord.", "root") { Choices = ["root", "chord-tone"] },
+        new("choruses", OptionType.Number, "Different lines over the progression, each an exercise of its own.", "1") { Minimum = 1, Maximum = 8 },
     ];
 
     public override string Instruction(ExerciseRequest request) => "Even quarters, long and connected. Sing the roots, and hear how the note before leads into them.";
+
+    public override ImmutableArray<ExerciseRequest> Expand(ExerciseRequest request)
+    {
+        var choruses = request.Number("choruses") ?? 1;
+        if (choruses == 1) return [request];
+        var title = request.Title ?? Title;
+        return [.. Enumerable.Range(0, choruses).Select(i => request with { Seed = request.Seed + i, Title = string.Create(CultureInfo.InvariantCulture, $"{title}, chorus {i + 1}") })];
+    }
 
     public override Line Generate(ExerciseContext context)
     {

@@ -77,6 +77,8 @@ internal sealed class WrittenLinePlayer
                 if (tone is DegreeWord word && !IsOfKey && placed.Step is { } step) byStep[step].Add(FromRoot(Resolve(word, step), word).HalfSteps);
             }
         }
+        // A hold with nothing before it is struck as the root, so a pattern's root always has to lie well.
+        if (IsPattern) foreach (var step in _track.Sounding) byStep[step].Add(step.BassDegree.HalfSteps);
         var needs = _track.Sounding.Select(s => new RegisterNeed(s.Chord.Root, byStep[s].Count == 0 ? [s.BassDegree.HalfSteps] : byStep[s].ToImmutable())).ToList();
         var roots = RegisterPlanner.Plan(needs, _range);
         for (var i = 0; i < roots.Length; i++) _roots[_track.Sounding[i]] = roots[i];

@@ -13,7 +13,7 @@ internal sealed class OwnLine : ExerciseStyle
     public override string Guide => LineNotation.Guide;
     public override ImmutableArray<StyleOption> Options =>
     [
-        new("line", OptionType.Text, "The notes, bar by bar.", "") { Required = true },
+        new("line", OptionType.Text, "The notes, bar by bar.", "") { Required = true, Example = "q R 5 8 5 | e R R 5 5 8:accent - 5 5 | h R q 5 under-next | w R" },
         new("degrees", OptionType.Choice, "What degrees are counted from: the chord that sounds, or the key.", "chord") { Choices = ["chord", "key"] },
     ];
 

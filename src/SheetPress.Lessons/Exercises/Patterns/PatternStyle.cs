@@ -20,6 +20,8 @@ internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : Exercis
     public override string Group => Pattern.Group;
     public override Feel? OwnFeel => Pattern.Feel;
     public override ImmutableArray<StyleOption> Options => Pattern.Fills.IsEmpty ? [] : [FillEvery];
+    public override Meter? HomeMeter => Pattern.Lines is [var first, ..] ? first.Meter : null;
+    public override string? HomeInstrument => Pattern.Families is [var family, ..] ? InstrumentCatalogue.All.First(i => i.Family == family).Id : null;
     public override string Instruction(ExerciseRequest request) => Pattern.Instruction;
 
     public override Line Generate(ExerciseContext context)

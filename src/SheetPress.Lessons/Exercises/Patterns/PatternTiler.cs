@@ -11,7 +11,7 @@ namespace SheetPress.Lessons;
 /// A chord shorter than every line gets the beginning of the shortest.</item>
 /// <item>Of lines of one length those of the highest level that the lesson allows take turns.</item>
 /// <item>The last bar of a phrase has a fill where one fits.</item>
-/// <item>The last chord is struck once, on its root, and held.</item>
+/// <item>The last chord is struck once, on its root, and held; so is one in whose time the pattern would be silent.</item>
 /// </list>
 /// </summary>
 internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, HarmonyTrack track, int fillEvery)
@@ -37,7 +37,10 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
             }
             var end = step.End;
             while (i + 1 < track.Sounding.Length && !track.Sounding[i + 1].IsFinal && track.Sounding[i + 1].Continues(track.Sounding[i])) end = track.Sounding[++i].End;
+            var before = _placed.Count;
             Fill(step.Start, end);
+            // A chord too short for more than the rest that its line begins with is heard all the same.
+            if (_placed.Count == before) _placed.Add(new PlacedNote(RestingRoot, step.Start, end - step.Start, step));
         }
         return _placed;
     }
@@ -64,6 +67,8 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
     private PatternLine ChooseLine(Meter meter, Fraction room, bool atBarLine, Fraction barRest)
     {
         var most = atBarLine ? room : Fraction.Min(room, barRest);
+        // In a meter that it is not written for, the beginning of its longest line is the pattern; a shorter line is not.
+        if (!pattern.Lines.Any(l => Alike(l.Meter, meter)) && Usable(pattern.Lines, meter).Where(l => l.Line.Bars == 1).MaxBy(l => l.Line.Length) is { } longest) return longest;
         return Choose(pattern.Lines, meter, most, exactly: false) ?? Shortest(meter);
     }
 

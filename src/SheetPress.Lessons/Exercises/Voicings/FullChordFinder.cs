@@ -13,6 +13,7 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
 {
     private const int Reach = 3;
     private const int MostKept = 12;
+    private const int Root = 1;
 
     /// <summary>
     /// The best voicings, fullest and lowest first. A chord for which there are none with its bass note lowest is turned over;
@@ -21,7 +22,7 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
     public IEnumerable<Voicing> Find(HarmonyStep step)
     {
         var all = Essential(step, int.MaxValue);
-        foreach (var (wanted, anyBass) in ((int, bool)[])[(all, false), (all, true), (Essential(step, 2), false), (Essential(step, 2), true), (Essential(step, 1), true)])
+        foreach (var (wanted, anyBass) in ((int, bool)[])[(all, false), (all | Root, true), (Essential(step, 2), false), (Essential(step, 2) | Root, true), (Essential(step, 1) | Root, true), (Essential(step, 2), true)])
         {
             var found = Find(step, wanted, anyBass);
             if (found.Count > 0) return found.OrderBy(v => v.Cost).Take(MostKept);

@@ -17,6 +17,7 @@ internal sealed class FullChords : ExerciseStyle
         new("play", OptionType.Choice, "Struck together, one string after the other, or left to ring.", "together") { Choices = ["together", "broken", "ringing"] },
     ];
 
+    public override string? HomeInstrument => "guitar-6";
     public override string Instruction(ExerciseRequest request) => "Look for the finger that can stay where it is; move the others around it.";
 
     public override Line Generate(ExerciseContext context)

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Lessons;
+
+/// <summary>Every chord tone followed by its octave, over the string between them.</summary>
+internal sealed class StringSkipping : ExerciseStyle
+{
+    public override string Name => "string-skipping";
+    public override string Title => "String skipping";
+    public override string Summary => "Every tone of the chord followed by its octave, so that a string is skipped each time.";
+    public override string Group => "neck";
+    public override ImmutableArray<StyleOption> Options => [];
+    public override string Instruction(ExerciseRequest request) => "The skipped string stays silent: damp it with the fretting hand.";
+
+    public override Line Generate(ExerciseContext context) => new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, _) =>
+    {
+        var tones = ChordStack.FourTones(step);
+        var figure = ImmutableArray.CreateBuilder<CellTone>();
+        for (var i = 0; i < tones.Length; i++)
+        {
+            figure.Add(ChordStack.At(tones, i));
+            figure.Add(ChordStack.At(tones, i + tones.Length));
+        }
+        return figure.ToImmutable();
+    });
+}
