@@ -8,11 +8,13 @@ internal static class LineProblems
 {
     public static Problem UnknownNote(string word, string? suggestion) =>
         new(DiagnosticCodes.UnknownNote, Severity.Error, $"\"{word}\" is no note of a line.",
-            suggestion is null ? "Write a degree (R b3 5 8), a pitch (Eb2), rest, or - to hold." : $"Did you mean '{suggestion}'?") { Suggestion = suggestion };
+            suggestion is null ? "Write a degree (R b3 5 8), a pitch (Eb2), rest, or - to hold." : $"Did you mean '{suggestion}'?")
+        { Suggestion = suggestion };
 
     public static Problem LowerCasePitch(string word) =>
         new(DiagnosticCodes.UnknownNote, Severity.Error, $"\"{word}\" is no note of a line.",
-            $"Pitches are written with a capital letter, since b7 is a flat seventh: write {char.ToUpperInvariant(word[0])}{word[1..]}.") { Suggestion = char.ToUpperInvariant(word[0]) + word[1..] };
+            $"Pitches are written with a capital letter, since b7 is a flat seventh: write {char.ToUpperInvariant(word[0])}{word[1..]}.")
+        { Suggestion = char.ToUpperInvariant(word[0]) + word[1..] };
 
     public static Problem EmptyLine() =>
         new(DiagnosticCodes.EmptyLine, Severity.Error, "The line has no notes.", "Write at least one bar, such as: q R 5 8 5");
