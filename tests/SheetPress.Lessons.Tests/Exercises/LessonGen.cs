@@ -40,7 +40,8 @@ internal static class LessonGen
         from key in Keys
         from instrument in OneOf([.. InstrumentCatalogue.All])
         from level in Gen.Int[1, 5]
-        select LessonMaker.Lesson([.. bars.Select((b, i) => (changes == 0 && i >= bars.Length / 2 ? other : meter, b))], key, instrument, level);
+        let inMeter = bars.Select((b, i) => (Meter: changes == 0 && i >= bars.Length / 2 ? other : meter, Chords: b))
+        select LessonMaker.Lesson([.. inMeter.Select(b => (b.Meter, b.Chords.Take(b.Meter.Beats).ToArray()))], key, instrument, level);
 
     /// <summary>A request for a style with each option at random, or at its default.</summary>
     public static Gen<ExerciseRequest> Requests(string style)

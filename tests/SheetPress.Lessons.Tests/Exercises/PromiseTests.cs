@@ -1,0 +1,175 @@
+using CsCheck;
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons.Tests;
+
+/// <summary>What single styles promise: which notes they use, and where they arrive. The rules are common practice.</summary>
+public class PromiseTests
+{
+    public static TheoryData<string> ChordToneStyles => ["roots", "root-octave", "arpeggio", "permutations", "broken-arpeggio", "triads-inside", "connected-arpeggios", "string-skipping", "every-position"];
+
+    [Theory]
+    [MemberData(nameof(ChordToneStyles))]
+    public void Only_chord_tones_sound(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        if (style == "every-position" && request.Options.TryGetValue("of", out var of) && of.Text.Value == "scale") return;
+        foreach (var (note, chord, _) in Sounding(lesson, LessonMaker.Generate(lesson, request).Line))
+        {
+            foreach (var tone in note.Tones) IsIn(ChordTones(chord), tone.Pitch).ShouldBeTrue($"{tone.Pitch} over {chord}");
+        }
+    }, iter: 60, print: t => EveryStyleTests.Print(t));
+
+    public static TheoryData<string> ScaleStyles => ["scale-run", "scale-patterns", "notes-per-string", "octave-run"];
+
+    [Theory]
+    [MemberData(nameof(ScaleStyles))]
+    public void Only_notes_of_the_scale_or_chord_sound(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        foreach (var (note, chord, index) in Sounding(lesson, LessonMaker.Generate(lesson, request).Line))
+        {
+            var allowed = ChordTones(chord).Concat(ScaleTones(lesson, index)).Concat(KeyTones(lesson)).ToHashSet();
+            // A run that overshoots sounds its target, the next root, before it arrives there.
+            if (index + 1 < lesson.Progression.Chords.Length && lesson.Progression.Chords[index + 1].Chord is { } next) allowed.Add(next.Lowest.PitchClass);
+            IsIn(allowed, note.Tones[0].Pitch).ShouldBeTrue($"{note.Tones[0].Pitch} over {chord}");
+        }
+    }, iter: 60, print: t => EveryStyleTests.Print(t));
+
+    [Fact]
+    public void An_octave_run_starts_every_chord_on_its_root_and_reaches_it_by_step() => Gen.Select(LessonGen.Lessons, LessonGen.Requests("octave-run")).Sample((lesson, request) =>
+    {
+        var line = LessonMaker.Generate(lesson, request).Line;
+        foreach (var (before, first, chord, isNew) in Arrivals(lesson, line))
+        {
+            first.Tones[0].Pitch.Name.PitchClass.ShouldBe(chord.Lowest.PitchClass);
+            if (before is null || before.End != first.Start) continue;
+            var run = line.Notes.Where(n => n.End <= first.Start && SpanOf(lesson, n) == SpanOf(lesson, before)).ToList();
+            // One note alone has no room to run.
+            if (run.Count >= 3) Math.Abs(first.Tones[0].Pitch.MidiNumber - before.Tones[0].Pitch.MidiNumber).ShouldBeLessThanOrEqualTo(4, $"{before.Tones[0].Pitch} to {first.Tones[0].Pitch}");
+        }
+    }, iter: 60, print: t => EveryStyleTests.Print(t));
+
+    [Fact]
+    public void A_walking_line_has_roots_on_one_strong_tones_on_strong_beats_and_steps_into_the_next_chord() => Gen.Select(LessonGen.Lessons, LessonGen.Requests("walking-line")).Sample((lesson, request) =>
+    {
+        var line = LessonMaker.Generate(lesson, request).Line;
+        var roots = !(request.Options.TryGetValue("on-one", out var one) && one.Text.Value == "chord-tone");
+        var dominant = request.Options.TryGetValue("approach", out var approach) && approach.Text.Value == "dominant";
+        foreach (var (before, first, chord, isNew) in Arrivals(lesson, line))
+        {
+            if (!isNew) continue;
+            if (roots) first.Tones[0].Pitch.Name.PitchClass.ShouldBe(chord.Lowest.PitchClass);
+            else IsIn(ChordTones(chord), first.Tones[0].Pitch).ShouldBeTrue();
+            if (before is null || before.End != first.Start || !HasTwoNotes(lesson, line, before)) continue;
+            var step = Math.Abs(first.Tones[0].Pitch.MidiNumber - before.Tones[0].Pitch.MidiNumber);
+            step.ShouldBeOneOf(dominant ? [5, 7] : [1, 2]);
+        }
+        for (var i = 1; i < line.Notes.Length; i++)
+        {
+            var (last, note) = (line.Notes[i - 1], line.Notes[i]);
+            // A fixed approach can be the root itself, as chromatic-above from Gb to F: only a mixed one can always avoid it.
+            if (approach is null && SpanOf(lesson, last) == SpanOf(lesson, note)) note.Tones[0].Pitch.MidiNumber.ShouldNotBe(last.Tones[0].Pitch.MidiNumber);
+        }
+    }, iter: 60, print: t => EveryStyleTests.Print(t));
+
+    [Fact]
+    public void Strong_beats_of_a_walking_line_are_chord_tones() => LessonGen.Lessons.Sample(lesson =>
+    {
+        var line = LessonMaker.Generate(lesson, LessonMaker.Request("walking-line")).Line;
+        foreach (var (note, chord, index) in Sounding(lesson, line))
+        {
+            var span = lesson.Progression.Chords[index];
+            var leadsOn = line.Notes.FirstOrDefault(n => n.Start >= note.End) is not { } next || SpanOf(lesson, next) != index;
+            var measure = lesson.Progression.Measures[span.Measure];
+            var start = lesson.Progression.Measures.Take(span.Measure).Aggregate(Fraction.Zero, (s, m) => s + m.Length);
+            if (!leadsOn && MetricWeights.At(measure.Meter, note.Start - start) >= MetricWeight.Strong) IsIn(ChordTones(chord), note.Tones[0].Pitch).ShouldBeTrue($"{note.Tones[0].Pitch} over {chord}");
+        }
+    }, iter: 60);
+
+    [Theory]
+    [InlineData("chromatic-below", 1)]
+    [InlineData("chromatic-above", -1)]
+    [InlineData("double-chromatic-below", 1)]
+    [InlineData("enclosure", 1)]
+    public void An_approach_comes_from_where_it_says(string approach, int step)
+    {
+        var lesson = LessonMaker.Lesson("Cm7 | Fm7 | Bb7 | Ebmaj7 | Abmaj7 | Dm7b5 | G7 | Cm7");
+        var line = LessonMaker.Generate(lesson, "approaches", ("approach", approach));
+        foreach (var (before, first, _, _) in Arrivals(lesson, line).Where(a => a.Before is not null))
+        {
+            var moved = first.Tones[0].Pitch.MidiNumber - before!.Tones[0].Pitch.MidiNumber;
+            // Below the open E of four strings there is no place: where the approach would need one it comes from above.
+            if (first.Tones[0].Pitch.MidiNumber > 29) moved.ShouldBe(step);
+        }
+    }
+
+    [Theory]
+    [InlineData("third", "b3 b3 3 3 3 b3 3")]
+    [InlineData("seventh", "b7 b7 b7 7 7 b7 b7")]
+    public void A_target_tone_stands_on_every_first_beat(string target, string degrees)
+    {
+        var lesson = LessonMaker.Lesson("Cm7 | Fm7 | Bb7 | Ebmaj7 | Abmaj7 | Dm7b5 | G7 | Cm7");
+        var line = LessonMaker.Generate(lesson, "target-tones", ("target", target));
+        string.Join(' ', Arrivals(lesson, line).Take(7).Select(a => a.First.Tones[0].Degree)).ShouldBe(degrees);
+    }
+
+    [Fact]
+    public void Guide_tones_move_by_the_smallest_steps()
+    {
+        // Common practice: through a cycle of fourths thirds and sevenths hold or fall by a step.
+        var lesson = LessonMaker.Lesson("Dm7 | G7 | Cmaj7 | Fmaj7", key: "C major");
+        LessonMaker.Pitches(lesson, LessonMaker.Generate(lesson, "guide-tones")).ShouldBe("F2 | F2 | E2 | E2");
+        LessonMaker.Degrees(lesson, LessonMaker.Generate(lesson, "guide-tones")).ShouldBe("b3 | b7 | 3 | 7");
+    }
+
+    [Fact]
+    public void All_24_orders_of_four_tones_are_different()
+    {
+        var lesson = LessonMaker.Lesson(string.Join(" | ", Enumerable.Repeat("Cmaj7", 25)), key: "C major");
+        var bars = LessonMaker.Degrees(lesson, LessonMaker.Generate(lesson, "permutations")).Split(" | ");
+        bars.Take(24).Select(b => b[..7]).Distinct().Count().ShouldBe(24);
+        foreach (var bar in bars.Take(24)) bar.Split(' ').Take(4).Order(StringComparer.Ordinal).ShouldBe(["3", "5", "7", "R"]);
+    }
+
+    private static IEnumerable<(LineNote Note, Chord Chord, int Span)> Sounding(Lesson lesson, Line line)
+    {
+        foreach (var note in line.Notes)
+        {
+            var span = SpanOf(lesson, note);
+            if (lesson.Progression.Chords[span].Chord is { } chord) yield return (note, chord, span);
+        }
+    }
+
+    // The first note of every chord with the note before it.
+    private static IEnumerable<(LineNote? Before, LineNote First, Chord Chord, bool IsNew)> Arrivals(Lesson lesson, Line line)
+    {
+        var chords = lesson.Progression.Chords;
+        for (var i = 0; i < chords.Length; i++)
+        {
+            if (chords[i].Chord is not { } chord) continue;
+            var first = line.Notes.FirstOrDefault(n => SpanOf(lesson, n) == i);
+            if (first is null) continue;
+            var at = line.Notes.IndexOf(first);
+            yield return (at > 0 ? line.Notes[at - 1] : null, first, chord, i == 0 || chords[i - 1].Chord != chord);
+        }
+    }
+
+    private static bool HasTwoNotes(Lesson lesson, Line line, LineNote note) => line.Notes.Count(n => SpanOf(lesson, n) == SpanOf(lesson, note)) >= 2;
+
+    // The chord a note belongs to: the one it starts in, or the next when it is a push of at most an eighth.
+    private static int SpanOf(Lesson lesson, LineNote note)
+    {
+        var chords = lesson.Progression.Chords;
+        var at = 0;
+        while (at < chords.Length - 1 && note.Start >= chords[at].End) at++;
+        return note.End > chords[at].End && chords[at].End - note.Start <= new Fraction(1, 2) ? at + 1 : at;
+    }
+
+    private static IEnumerable<int> ChordTones(Chord chord) => chord.Tones.Select(t => t.Note.PitchClass).Append(chord.Lowest.PitchClass);
+
+    private static IEnumerable<int> ScaleTones(Lesson lesson, int span) => lesson.Progression.Chords[span].Analysis!.Scale.Notes.Select(n => n.PitchClass);
+
+    private static IEnumerable<int> KeyTones(Lesson lesson) => Enumerable.Range(1, 7).Select(d => lesson.Key.NoteOf(d).PitchClass);
+
+    private static bool IsIn(IEnumerable<int> pitchClasses, Pitch pitch) => pitchClasses.Contains(pitch.Name.PitchClass);
+}
