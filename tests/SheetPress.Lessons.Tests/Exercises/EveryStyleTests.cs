@@ -77,6 +77,28 @@ public class EveryStyleTests
         fingered.FailedNote.ShouldBe(-1, fingered.Reason);
     }, iter: 15, print: t => Print(t));
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_is_asked_of_the_neck_is_kept_or_refused(string style) =>
+        (from lesson in LessonGen.Lessons from request in LessonGen.Requests(style) from neck in LessonGen.Necks(lesson.Instrument) select (lesson, request with { Neck = neck })).Sample((lesson, request) =>
+    {
+        var (line, diagnostics) = LessonMaker.Generate(lesson, request);
+        if (diagnostics.HasErrors)
+        {
+            diagnostics.Items.ShouldAllBe(d => d.Code == DiagnosticCodes.OffTheNeck || d.Code == DiagnosticCodes.CannotHold || d.Code == DiagnosticCodes.WrongInstrument || d.Code == DiagnosticCodes.OtherMeter);
+            return;
+        }
+        foreach (var note in line.Notes) foreach (var tone in note.Tones) Places(lesson.Instrument, request.Neck, tone).ShouldNotBeEmpty($"{tone.Pitch} with {request.Neck}, strings {string.Join(' ', request.Neck.Strings)}");
+    }, iter: 40, print: t => Print(t));
+
+    private static IEnumerable<FretPosition> Places(Instrument instrument, NeckRequest neck, LineTone tone) =>
+        from number in Enumerable.Range(1, instrument.StringCount)
+        let fret = tone.Pitch.MidiNumber - instrument.MidiNumberAt(number, 0)
+        where fret >= 0 && fret <= instrument.PlayableFrets && (tone.Position is not { } pinned || pinned == new FretPosition(number, fret))
+        where neck.Strings.IsEmpty || neck.Strings.Contains(number)
+        where fret == 0 ? neck.OpenStrings != false : fret >= (neck.LowestFret ?? 0) && fret <= (neck.HighestFret ?? int.MaxValue)
+        select new FretPosition(number, fret);
+
     private static bool HasPlace(Instrument instrument, Pitch pitch) =>
         Enumerable.Range(1, instrument.StringCount).Any(s => pitch.MidiNumber - instrument.MidiNumberAt(s, 0) is var fret && fret >= 0 && fret <= instrument.PlayableFrets);
 

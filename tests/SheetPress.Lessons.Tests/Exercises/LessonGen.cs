@@ -43,6 +43,23 @@ internal static class LessonGen
         let inMeter = bars.Select((b, i) => (Meter: changes == 0 && i >= bars.Length / 2 ? other : meter, Chords: b))
         select LessonMaker.Lesson([.. inMeter.Select(b => (b.Meter, b.Chords.Take(b.Meter.Beats).ToArray()))], key, instrument, level);
 
+    /// <summary>What a lesson may ask of the neck: nothing, a position, a range of at least five frets, or some of the strings.</summary>
+    public static Gen<NeckRequest> Necks(Instrument instrument) =>
+        from kind in Gen.Int[0, 4]
+        from fret in Gen.Int[1, Math.Max(1, instrument.PlayableFrets - 6)]
+        from width in Gen.Int[4, 6]
+        from skip in Gen.Int[1, instrument.StringCount]
+        from open in Gen.Int[0, 2]
+        select (kind switch
+        {
+            0 => new NeckRequest(),
+            1 => new NeckRequest { Position = fret },
+            2 => new NeckRequest { LowestFret = fret, HighestFret = fret + width },
+            3 => new NeckRequest { HighestFret = 5 + width },
+            _ => new NeckRequest { Strings = [.. Enumerable.Range(1, instrument.StringCount).Where(s => s != skip)] },
+        }) with
+        { OpenStrings = open == 0 ? null : open == 1 };
+
     /// <summary>A request for a style with each option at random, or at its default.</summary>
     public static Gen<ExerciseRequest> Requests(string style)
     {
