@@ -11,8 +11,6 @@ public enum InstrumentPart
     Capo,
     /// <summary>The scale length.</summary>
     ScaleLength,
-    /// <summary>The name or identifier.</summary>
-    Name,
 }
 
 /// <summary>Why an instrument cannot be.</summary>

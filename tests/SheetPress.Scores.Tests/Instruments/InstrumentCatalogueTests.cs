@@ -21,7 +21,7 @@ public class InstrumentCatalogueTests
         InstrumentCatalogue.All.Select(i => i.Id).ShouldBeUnique();
         foreach (var instrument in InstrumentCatalogue.All)
         {
-            InstrumentFactory.Validate(instrument).ShouldBeEmpty();
+            InstrumentChecks.Run(instrument).ShouldBeEmpty();
             InstrumentCatalogue.Find(instrument.Id).ShouldBeSameAs(instrument);
         }
         InstrumentCatalogue.Find("spoons").ShouldBeNull();

@@ -3,8 +3,8 @@ using System.Globalization;
 
 namespace SheetPress.Scores;
 
-/// <summary>Makes a player's own instrument from one of the catalogue and says what is wrong with it.</summary>
-public static class InstrumentFactory
+/// <summary>Says what is wrong with an instrument of one's own: the limits within which everything else works.</summary>
+public static class InstrumentChecks
 {
     /// <summary>Fewest strings of an instrument.</summary>
     public const int FewestStrings = 3;
@@ -17,49 +17,27 @@ public static class InstrumentFactory
     /// <summary>Highest fret of a capo; five frets have to be left above it.</summary>
     public const int HighestCapo = 12;
     /// <summary>Shortest scale in millimetres.</summary>
-    public const double ShortestScale = 250;
+    public const double ShortestScale = 200;
     /// <summary>Longest scale in millimetres.</summary>
     public const double LongestScale = 1200;
 
+    private const int FewestPlayableFrets = 5;
     private const int LowestOpenString = 12;
     private const int HighestOpenString = 96;
 
-    /// <summary>Applies the changes. The instrument is null when there are problems; all of them are listed.</summary>
-    public static (Instrument? Instrument, ImmutableArray<InstrumentProblem> Problems) Create(Instrument model, InstrumentChanges changes)
-    {
-        // Players name strings from the top of the neck down to the first; the model counts from the first.
-        var strings = changes.Tuning is { IsDefault: false } tuning ? [.. tuning.Reverse()] : model.OpenStrings;
-        var made = model with
-        {
-            OpenStrings = strings,
-            Name = changes.Name ?? NameOf(model, strings.Length),
-            FretCount = changes.Frets ?? model.FretCount,
-            Capo = changes.Capo ?? model.Capo,
-            ScaleLength = changes.ScaleLength ?? model.ScaleLength,
-            LeftHanded = changes.LeftHanded ?? model.LeftHanded,
-        };
-        var problems = Validate(made);
-        return (problems.IsEmpty ? made : null, problems);
-    }
-
-    /// <summary>Lists what is wrong with an instrument; empty when nothing is.</summary>
-    public static ImmutableArray<InstrumentProblem> Validate(Instrument instrument)
+    /// <summary>Lists what is wrong; empty when nothing is. A problem that only follows from another is left out.</summary>
+    public static ImmutableArray<InstrumentProblem> Run(Instrument instrument)
     {
         var problems = ImmutableArray.CreateBuilder<InstrumentProblem>();
         void Add(InstrumentPart part, FormattableString message) => problems.Add(new InstrumentProblem(part, message.ToString(CultureInfo.InvariantCulture)));
 
-        if (string.IsNullOrWhiteSpace(instrument.Id) || string.IsNullOrWhiteSpace(instrument.Name)) Add(InstrumentPart.Name, $"An instrument needs a name.");
         var neckIsPossible = instrument.FretCount is >= FewestFrets and <= MostFrets;
         var stringsArePossible = CheckStrings(instrument, Add);
         if (!neckIsPossible) Add(InstrumentPart.Frets, $"A neck of {instrument.FretCount} frets is not possible here: {FewestFrets} to {MostFrets} are.");
         if (instrument.Capo is < 0 or > HighestCapo) Add(InstrumentPart.Capo, $"A capo at fret {instrument.Capo} is not possible: write 1 to {HighestCapo}, or 0 for none.");
-        else if (neckIsPossible && instrument.PlayableFrets < 5) Add(InstrumentPart.Capo, $"A capo at fret {instrument.Capo} leaves fewer than five of the {instrument.FretCount} frets to play on: write a lower fret.");
+        else if (neckIsPossible && instrument.PlayableFrets < FewestPlayableFrets) Add(InstrumentPart.Capo, $"A capo at fret {instrument.Capo} leaves fewer than five of the {instrument.FretCount} frets to play on: write a lower fret.");
         if (neckIsPossible && stringsArePossible && instrument.HighestMidiNumber > 127) Add(InstrumentPart.Tuning, $"The highest fret of this neck would sound above the range of MIDI: tune it lower or give it fewer frets.");
-        if (!(instrument.ScaleLength is >= ShortestScale and <= LongestScale))
-        {
-            var hint = instrument.ScaleLength is >= 10 and <= 47 ? $" {instrument.ScaleLength:0.##} inches are {instrument.ScaleLength * 25.4:0.#} mm." : "";
-            Add(InstrumentPart.ScaleLength, $"A scale length is given in millimetres, {ShortestScale:0} to {LongestScale:0}; {instrument.ScaleLength:0.##} is outside.{hint}");
-        }
+        if (!(instrument.ScaleLength is >= ShortestScale and <= LongestScale)) Add(InstrumentPart.ScaleLength, $"A scale length is {ShortestScale:0} to {LongestScale:0} millimetres; {instrument.ScaleLength:0.##} is outside.");
         return problems.ToImmutable();
     }
 
@@ -78,23 +56,10 @@ public static class InstrumentFactory
             inReach = false;
             add(InstrumentPart.Tuning, $"An open string at {pitch} is out of reach: C0 to C7 are possible, and the low string of a bass is E1.");
         }
+        // String 1 is the highest save on re-entrant instruments, where some string breaks the order; none has it all the way round.
         var rising = true;
         for (var i = 1; i < strings.Length; i++) rising &= strings[i].MidiNumber > strings[i - 1].MidiNumber;
         if (rising) add(InstrumentPart.Tuning, $"A tuning starts with the string nearest the ceiling, the lowest: write {string.Join(' ', strings)}.");
         return inReach;
-    }
-
-    private static string NameOf(Instrument model, int strings)
-    {
-        if (strings == model.StringCount) return model.Name;
-        var kind = model.Family switch
-        {
-            InstrumentFamily.Bass => "bass",
-            InstrumentFamily.Guitar => "guitar",
-            InstrumentFamily.Ukulele => "ukulele",
-            InstrumentFamily.Mandolin => "mandolin",
-            _ => "banjo",
-        };
-        return string.Create(CultureInfo.InvariantCulture, $"{strings}-string {kind}");
     }
 }
