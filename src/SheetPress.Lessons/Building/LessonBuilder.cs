@@ -58,8 +58,22 @@ public static class LessonBuilder
             ShowRomans = request.ShowRomans ?? false,
             MeasuresPerSystem = request.MeasuresPerSystem,
         };
-        return new BuiltExercise(request, fingered.Line, fingered.Summary, ScoreBuilder.Build(header, lesson.Progression.Measures, fingered.Line));
+        try
+        {
+            return new BuiltExercise(request, fingered.Line, fingered.Summary, ScoreBuilder.Build(header, lesson.Progression.Measures, fingered.Line));
+        }
+        catch (UnwritableRhythmException e)
+        {
+            diagnostics.Add(request.Span, Unwritable(request, e));
+            return null;
+        }
     }
+
+    private static Problem Unwritable(ExerciseRequest request, UnwritableRhythmException e) => new(
+        "not-writable",
+        Severity.Error,
+        string.Create(CultureInfo.InvariantCulture, $"The rhythm of \"{request.Title ?? request.Style.Title}\" cannot be written in bar {e.MeasureIndex + 1}: it falls between sixty-fourth notes and is no group of 3, 5, 6 or 7."),
+        "Use longer values there, or fewer dots.");
 
     private static Problem Unplayable(Lesson lesson, ExerciseRequest request, LineNote note, string reason)
     {

@@ -10,10 +10,8 @@ public static class ScoreBuilder
     /// <param name="frame">The measures in written order; at least one.</param>
     /// <param name="line">The notes, timed from the start of the first measure. Measures after its end are filled with rests.</param>
     /// <param name="secondVoice">A lower voice in the same staff, or null. It is left out of measures where it is silent.</param>
-    /// <exception cref="ArgumentException">
-    /// The frame is empty or has a measure longer than its meter; notes overlap, have no tones or leave the frame; or a rhythm
-    /// cannot be written (see <see cref="RhythmSpeller"/>).
-    /// </exception>
+    /// <exception cref="ArgumentException">The frame is empty or has a measure longer than its meter; notes overlap, have no tones or leave the frame.</exception>
+    /// <exception cref="UnwritableRhythmException">The rhythm of a measure cannot be written.</exception>
     public static Score Build(ScoreHeader header, IReadOnlyList<FrameMeasure> frame, Line line, Line? secondVoice = null)
     {
         if (frame.Count == 0) throw new ArgumentException("A score has at least one measure.", nameof(frame));

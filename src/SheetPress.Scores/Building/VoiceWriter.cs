@@ -80,9 +80,9 @@ internal sealed class VoiceWriter
             {
                 rhythm = RhythmSpeller.Spell(measure.Meter, TreeOf(measure.Meter), plan.Offset, measure.Length, _spans);
             }
-            catch (ArgumentException e)
+            catch (UnwritableRhythmException e)
             {
-                throw new ArgumentException($"Measure {index + 1}: {e.Message}", e);
+                throw new UnwritableRhythmException(e.Message, index, e);
             }
             var shortened = false;
             for (var i = 1; i < rhythm.Values.Length; i++)

@@ -33,7 +33,8 @@ public static class RhythmSpeller
     /// <param name="offset">Where in a full measure this one starts, in quarter notes: above zero for a pickup or the second part of a divided measure.</param>
     /// <param name="length">Length of the measure in quarter notes; offset and length together are at most a full measure.</param>
     /// <param name="spans">Sounding stretches in order, not overlapping, inside the measure.</param>
-    /// <exception cref="ArgumentException">The spans overlap or leave the measure, or a time fits no value down to a sixty-fourth note and no tuplet.</exception>
+    /// <exception cref="ArgumentException">The spans overlap or leave the measure.</exception>
+    /// <exception cref="UnwritableRhythmException">A time fits no value down to a sixty-fourth note and no tuplet.</exception>
     public static SpelledRhythm Spell(Meter meter, Fraction offset, Fraction length, IReadOnlyList<SoundingSpan> spans) =>
         Spell(meter, MetricNode.OfMeter(meter), offset, length, spans);
 
@@ -75,7 +76,7 @@ public static class RhythmSpeller
         public void Write(MetricNode tree, List<Stretch> stretches, Fraction origin, int actual, int normal, int level)
         {
             var plans = TupletFinder.Find(tree, stretches, mayNest: level == 0)
-                ?? throw new ArgumentException("The rhythm has times that fit neither note values down to sixty-fourths nor tuplets of 3, 5, 6 or 7.");
+                ?? throw new UnwritableRhythmException("The rhythm has times that fit neither note values down to sixty-fourths nor tuplets of 3, 5, 6 or 7.");
             var at = stretches[0].Start;
             foreach (var plan in plans)
             {

@@ -133,12 +133,25 @@ internal sealed class TupletFinder
             var start = step * new Fraction((time / step).Floor);
             for (; start > time - length; start -= step)
             {
-                if (start < from || start + length > to) continue;
-                var plan = new TupletPlan(start, length, actual, normal);
-                if (CostOf(plan, out var nests) is not { } cost) continue;
-                found.Add(new Candidate(cost + ratioCost, plan, nests));
-                if (cost + ratioCost == Bracket) return;
+                if (Try(start, length, actual, normal, ratioCost)) return;
             }
+            // Brackets that start with a note somewhere between the usual places.
+            foreach (var stretch in _stretches)
+            {
+                if (stretch.Start >= time) break;
+                if (stretch.Start <= time - length || !IsBinary(stretch.Start) || stretch.Start.IsMultipleOf(step)) continue;
+                if (Try(stretch.Start, length, actual, normal, ratioCost)) return;
+            }
+        }
+
+        // Whether a bracket is flawless, so that no other need be weighed.
+        bool Try(Fraction start, Fraction length, int actual, int normal, int ratioCost)
+        {
+            if (start < from || start + length > to) return false;
+            var plan = new TupletPlan(start, length, actual, normal);
+            if (CostOf(plan, out var nests) is not { } cost) return false;
+            found.Add(new Candidate(cost + ratioCost, plan, nests));
+            return cost + ratioCost == Bracket;
         }
     }
 

@@ -25,7 +25,7 @@ internal static class ValueSpeller
     /// <param name="end">End in the times of the tree.</param>
     /// <param name="isRest">Whether it is a rest.</param>
     /// <param name="into">Where start and value are added.</param>
-    /// <exception cref="ArgumentException">The stretch is finer than sixty-fourth notes.</exception>
+    /// <exception cref="UnwritableRhythmException">The stretch is finer than sixty-fourth notes.</exception>
     public static void Spell(MetricNode tree, Fraction start, Fraction end, bool isRest, List<(Fraction Start, NoteValue Value)> into)
     {
         if (MayStand(tree, start, end, isRest) is { } value)
@@ -51,7 +51,7 @@ internal static class ValueSpeller
     // met as soon as can be.
     private static Fraction CutOf(MetricNode tree, Fraction start, Fraction end, bool isRest)
     {
-        if (end - start <= new Fraction(1, 16)) throw new ArgumentException($"A length of {end - start} quarter notes cannot be written in values down to sixty-fourth notes.");
+        if (end - start <= new Fraction(1, 16)) throw new UnwritableRhythmException($"A length of {end - start} quarter notes cannot be written in values down to sixty-fourth notes.");
         var node = tree.Innermost(start, end);
         var parts = node.Children;
         var onPart = node.IsPartStart(start);

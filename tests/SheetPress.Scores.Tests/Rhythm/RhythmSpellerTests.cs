@@ -158,5 +158,5 @@ public class RhythmSpellerTests
     [InlineData("1/11 43/11")]
     [InlineData("1/32 127/32")]
     [InlineData("1/27 107/27")]
-    public void Refuses_what_cannot_be_written(string lengths) => Should.Throw<ArgumentException>(() => RhythmText.Spell("4/4", lengths));
+    public void Refuses_what_cannot_be_written(string lengths) => Should.Throw<UnwritableRhythmException>(() => RhythmText.Spell("4/4", lengths));
 }
