@@ -149,17 +149,15 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
             yield break;
         }
         var instrument = hand.Instrument;
-        var openAllowed = neck.OpenStrings ?? true;
         // A slide or a bend needs a finger on the string.
         var needsFinger = note.Connection == Connection.Slide || note.BendHalfSteps is not null || note.SlideIn != LooseSlide.None || note.SlideOut != LooseSlide.None;
         for (var s = instrument.StringCount; s >= 1; s--)
         {
-            if (!neck.Strings.IsDefaultOrEmpty && !neck.Strings.Contains(s)) continue;
             var fret = tone.Pitch.MidiNumber - instrument.MidiNumberAt(s, 0);
             if (fret < 0 || fret > hand.HighestFret) continue;
-            if (fret == 0 && (!openAllowed || needsFinger)) continue;
-            if (fret > 0 && (fret < (neck.LowestFret ?? 0) || fret > (neck.HighestFret ?? int.MaxValue))) continue;
-            yield return new FretPosition(s, fret);
+            if (fret == 0 && needsFinger) continue;
+            var place = new FretPosition(s, fret);
+            if (neck.Allows(place)) yield return place;
         }
     }
 

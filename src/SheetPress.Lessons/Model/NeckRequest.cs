@@ -17,6 +17,11 @@ public sealed record NeckRequest
     /// <summary>Whether open strings may be used; null for the level's choice.</summary>
     public bool? OpenStrings { get; init; }
 
+    /// <summary>Whether a place may be used; the position is a wish that no place breaks.</summary>
+    public bool Allows(FretPosition place) =>
+        (Strings.IsDefaultOrEmpty || Strings.Contains(place.String))
+        && (place.Fret == 0 ? OpenStrings != false : place.Fret >= (LowestFret ?? 0) && place.Fret <= (HighestFret ?? int.MaxValue));
+
     /// <summary>
     /// The request for another instrument than it was written for: strings and frets that it does not have are left out, and what would
     /// leave nothing is left to the fingering.

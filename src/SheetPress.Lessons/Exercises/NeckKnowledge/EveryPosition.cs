@@ -68,6 +68,7 @@ internal sealed class EveryPosition : ExerciseStyle
             for (var fret = number == strings[0] ? start : Math.Max(0, hand - 1); fret <= Math.Min(hand + Span + 1, context.Instrument.PlayableFrets); fret++)
             {
                 var place = new FretPosition(number, fret);
+                if (!context.Request.Neck.Allows(place)) continue;
                 var midi = context.Instrument.MidiNumberAt(number, fret);
                 if (midi <= last || DegreeAt(context.Instrument, step, degrees, place) is not { } degree) continue;
                 // Outside its four frets the hand stretches only for a tone that the next string does not have.

@@ -79,9 +79,9 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
             return;
         }
         if (places.Length >= 3 && Covers(step, pitches, wanted)) Keep(step, wanted, pitches, places, found);
-        if (!context.Request.Neck.Strings.IsEmpty && !context.Request.Neck.Strings.Contains(number)) return;
         foreach (var fret in Frets(hand))
         {
+            if (!context.Request.Neck.Allows(new FretPosition(number, fret))) continue;
             var midi = context.Instrument.MidiNumberAt(number, fret);
             var above = NoteMath.Modulo(midi - step.Chord.Root.PitchClass, 12);
             if (tones[above] is not { } degree || !range.CanPlay(midi)) continue;
