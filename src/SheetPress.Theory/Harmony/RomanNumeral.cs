@@ -155,12 +155,14 @@ public sealed record RomanNumeral
         throw new FormatException($"'{text}' is no roman numeral: {result.Message} (at character {result.ErrorIndex + 1}).{(result.Suggestion is { } s ? $" Did you mean {s}?" : "")}");
     }
 
-    // A number alone means the tone that the chord has; n (natural) is needed where that differs from the plain degree.
+    // A number alone means the tone that the chord has; n (natural) is needed where that differs from the plain degree, and
+    // behind a suspension, where "sus2/4" would be read as both.
     private string BassText(Degree bass)
     {
         var own = OwnTone(Quality, bass.Number);
         if (own == bass) return bass.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        return (bass.Alteration == 0 && own is not null ? "n" : "") + bass;
+        var needsSign = bass.Alteration == 0 && (own is not null || Quality.Suffix.Contains("sus", StringComparison.Ordinal));
+        return (needsSign ? "n" : "") + bass;
     }
 
     /// <summary>The chord's tone of a number from 1 to 7, a ninth counting as a second; null when it has none.</summary>

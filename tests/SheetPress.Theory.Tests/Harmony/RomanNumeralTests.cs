@@ -151,6 +151,14 @@ public class RomanNumeralTests
             RomanNumeral.Parse(numeral.ToString()).ShouldBe(numeral, numeral.ToString());
         });
 
+    [Fact]
+    public void Bass_behind_a_suspension_is_no_second_suspension()
+    {
+        var numeral = RomanNumeral.FromChord(Chord.Parse("C7sus2/F"), Key.Parse("F major"));
+        numeral.ToString().ShouldBe("V7sus2/n4");
+        RomanNumeral.Parse(numeral.ToString()).ShouldBe(numeral);
+    }
+
     private static bool IsNear(Chord chord, Key key) =>
         Math.Abs(chord.Root.Fifths - key.Tonic.Fifths) <= 14 && (chord.Bass is not { } bass || Math.Abs(bass.Fifths - chord.Root.Fifths) <= 14);
 }
