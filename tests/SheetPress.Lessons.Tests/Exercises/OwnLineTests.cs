@@ -63,7 +63,7 @@ public class OwnLineTests
     public void A_short_line_starts_over_and_the_percent_sign_repeats_a_bar()
     {
         var lesson = LessonMaker.Lesson("Cm7 | Fm7 | Bb7 | Cm7");
-        LessonMaker.Degrees(lesson, Play(lesson, "h R 5 | %")).ShouldBe("R 5 | R 5 | R 5 | R 5");
+        LessonMaker.Degrees(lesson, Play(lesson, "h R 5 | same")).ShouldBe("R 5 | R 5 | R 5 | R 5");
     }
 
     [Fact]
@@ -120,8 +120,8 @@ public class OwnLineTests
     [InlineData("q R 5:gohst 8 5 | w R", "unknown-mark-word", "gohst", "gohst")]
     [InlineData("R 5 8 5 7 | w R", "missing-value", "R", "")]
     [InlineData("R 5 8 5 7 | R", "no-rhythm", "R 5 8 5 7", "5 notes")]
-    [InlineData("% | w R", "nothing-to-repeat", "%", "")]
-    [InlineData("w R | q R % R R", "repeat-among-notes", "%", "")]
+    [InlineData("same | w R", "nothing-to-repeat", "same", "")]
+    [InlineData("w R | q R same R R", "repeat-among-notes", "same", "")]
     [InlineData("w R | | w R", "empty-bar", "|", "Bar 2")]
     [InlineData("w E0 | w R", "off-the-neck", "E0", "4-string bass")]
     [InlineData("w R:string7 | w R", "no-such-string", "R:string7", "string 7")]

@@ -21,7 +21,7 @@ internal static class LineNotation
           x                 a dead note on the string of the note before.
           (5)               a ghost note.
           rest              silence.          -   holds the note before.
-          %                 the whole bar before once more.
+          same              the whole bar before once more.
 
         Rhythm
           A value stands before the notes it is for and holds until the next one:

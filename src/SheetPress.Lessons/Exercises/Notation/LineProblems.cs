@@ -20,13 +20,13 @@ internal static class LineProblems
         new(DiagnosticCodes.EmptyLine, Severity.Error, "The line has no notes.", "Write at least one bar, such as: q R 5 8 5");
 
     public static Problem EmptyBar(int bar) =>
-        new(DiagnosticCodes.EmptyBar, Severity.Error, $"Bar {bar} of the line is empty.", "Write its notes, rest for silence, or % to play the bar before again.");
+        new(DiagnosticCodes.EmptyBar, Severity.Error, $"Bar {bar} of the line is empty.", "Write its notes, rest for silence, or same to play the bar before again.");
 
     public static Problem NothingToRepeat() =>
         new(DiagnosticCodes.NothingToRepeat, Severity.Error, "There is no bar before this one to repeat.", "Write out the first bar.");
 
     public static Problem RepeatAmongNotes() =>
-        new(DiagnosticCodes.RepeatAmongNotes, Severity.Error, "% stands for a whole bar and cannot share it with notes.", "Put it alone between two bar lines.");
+        new(DiagnosticCodes.RepeatAmongNotes, Severity.Error, "same stands for a whole bar and cannot share it with notes.", "Put it alone between two bar lines.");
 
     public static Problem BarLength(int bar, Fraction has, Fraction needs, Meter meter) => new(
         DiagnosticCodes.BarLength,

@@ -58,7 +58,7 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
         {
             case "rest": return [new RestToken(word)];
             case "-": return [new HoldToken(word)];
-            case "%": return [new RepeatBarToken(word)];
+            case "same": return [new RepeatBarToken(word)];
         }
         if (ReadValue(words, ref at) is { } value)
         {

@@ -1,0 +1,108 @@
+using System.Text;
+using NAudio.Midi;
+using SheetPress.Engraving;
+using SheetPress.Lessons;
+using SheetPress.Scores;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+
+namespace SheetPress.Publishing.Tests.Demo;
+
+/// <summary>Every demo lesson as a whole: what it gives is read back with libraries of others, and its pages are looked over by the lint.</summary>
+public class DemoLessonTests
+{
+    public static TheoryData<string> Names => [.. LessonFiles.Find([Sources]).Paths.Select(p => Path.GetFileName(p))];
+
+    private static string Sources
+    {
+        get
+        {
+            var folder = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!File.Exists(Path.Combine(folder.FullName, "SheetPress.sln"))) folder = folder.Parent.ShouldNotBeNull();
+            return Path.Combine(folder.FullName, "lesson-sources");
+        }
+    }
+
+    private static BuiltLesson Build(string name, LessonOverrides? overrides = null)
+    {
+        var (source, bag) = LessonFiles.Load(Path.Combine(Sources, name));
+        var lesson = LessonReader.Read(source, bag, overrides).ShouldNotBeNull(string.Join("\n", bag.Items.Select(d => d.Message)));
+        var built = LessonBuilder.Build(lesson, bag);
+        bag.Items.ShouldBeEmpty(string.Join("\n", bag.Items.Select(d => d.Message)));
+        return built;
+    }
+
+    private static SheetDocument Compose(BuiltLesson built, PaperSize paper) =>
+        SheetComposer.Compose(HandoutAssembler.Assemble(built, HandoutWording.English), PageStyle.Handout(paper));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Scores_are_whole_and_every_note_lies_where_it_sounds(string name)
+    {
+        foreach (var exercise in Build(name).Exercises) ScoreChecks.Run(exercise.Score).ShouldBeEmpty(exercise.Score.Title);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Pdf_reads_back_with_its_words_bookmarks_and_pages(string name)
+    {
+        var built = Build(name);
+        var document = Compose(built, PaperSize.A4);
+        using var stream = new MemoryStream();
+        PdfWriter.Write(document, stream);
+
+        using var pdf = PdfDocument.Open(stream.ToArray());
+        pdf.NumberOfPages.ShouldBe(document.Pages.Length);
+        pdf.Information.Title.ShouldBe(built.Lesson.Title);
+        // ISO 216: A4 is 210 x 297 mm; a PDF point is 1/72 inch (ISO 32000).
+        pdf.GetPage(1).Width.ShouldBe(210 / 25.4 * 72, 0.6);
+        pdf.GetPage(1).Height.ShouldBe(297 / 25.4 * 72, 0.6);
+        var text = new StringBuilder();
+        foreach (var page in pdf.GetPages()) text.Append(ContentOrderTextExtractor.GetText(page)).Append(' ');
+        var words = Squeezed(text.ToString());
+        words.ShouldContain(Squeezed(built.Lesson.Title));
+        foreach (var exercise in built.Exercises) words.ShouldContain(Squeezed(exercise.Score.Title));
+        words.ShouldContain(Squeezed("Warm up before you play"));
+        pdf.TryGetBookmarks(out var bookmarks).ShouldBeTrue();
+        var titles = bookmarks.GetNodes().Select(b => b.Title).ToArray();
+        foreach (var exercise in built.Exercises) titles.ShouldContain(t => t.Contains(exercise.Score.Title));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Midi_reads_back_with_every_note_of_the_score(string name)
+    {
+        foreach (var exercise in Build(name).Exercises)
+        {
+            using var stream = new MemoryStream();
+            MidiWriter.WriteExercise(exercise.Score, MidiOptions.Default, stream);
+            stream.Position = 0;
+            var played = new MidiFile(stream, strictChecking: true).Events.SelectMany(t => t).OfType<NoteOnEvent>().Count(n => n.Velocity > 0 && n.Channel != 10);
+            var order = PlaybackOrder.Of(exercise.Score);
+            var sounding = order.Sum(m => exercise.Score.Measures[m].Voices.Sum(v => v.Events.Sum(e => e.Tones.Count(t => !t.TieStop))));
+            played.ShouldBe(sounding, exercise.Score.Title);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Pages_have_nothing_to_circle_in_red(string name)
+    {
+        var built = Build(name);
+        foreach (var paper in (PaperSize[])[PaperSize.A4, PaperSize.Letter])
+        {
+            var findings = PageLint.Check(Compose(built, paper), margin: 15);
+            findings.ShouldBeEmpty(string.Join("\n", findings.Take(20)));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Lesson_can_be_had_in_all_twelve_keys(string name)
+    {
+        var notes = Build(name).Exercises.Length;
+        foreach (var key in Theory.Key.Twelve(Build(name).Lesson.Key.Mode)) Build(name, new LessonOverrides { Key = key }).Exercises.Length.ShouldBe(notes);
+    }
+
+    private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+}
