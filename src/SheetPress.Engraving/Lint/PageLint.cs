@@ -35,9 +35,9 @@ public static class PageLint
             .Concat(Titles(page, margin));
     }
 
-    /// <summary>Length of a staff space: that of the glyphs of most notes; the handout's when there are none.</summary>
+    /// <summary>Length of a staff space: that of the noteheads, since a tab clef is fitted to its lines; the handout's when there are none.</summary>
     private static double StaffSpaceOf(ImmutableArray<Mark> marks) =>
-        marks.OfType<GlyphMark>().Where(m => m.Role is MarkRole.Notehead or MarkRole.Clef).Select(m => m.StaffSpace).DefaultIfEmpty(1.75).Max();
+        marks.OfType<GlyphMark>().Where(m => m.Role is MarkRole.Notehead).Select(m => m.StaffSpace).DefaultIfEmpty(1.75).Max();
 
     // The marks of a system follow each other on the display list; between two exercises stands something else.
     private static IEnumerable<List<Mark>> Systems(ImmutableArray<Mark> marks)

@@ -14,6 +14,7 @@ public static class HandoutAssembler
     public static HandoutContent Assemble(BuiltLesson built, HandoutWording wording)
     {
         var lesson = built.Lesson;
+        var plan = PracticePlanner.Plan(built);
         return new HandoutContent
         {
             Title = lesson.Title,
@@ -32,7 +33,8 @@ public static class HandoutAssembler
                     Score = exercise.Score,
                 }),
             ],
-            PracticePlan = PracticePlanner.Plan(built),
+            PracticePlan = plan,
+            PracticeTotal = PracticePlanner.Total(plan),
             Caution = wording.Caution,
         };
     }

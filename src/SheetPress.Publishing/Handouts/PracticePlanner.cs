@@ -29,6 +29,13 @@ public static class PracticePlanner
             Number(MinutesFor(exercise))))];
     }
 
+    /// <summary>Sum of the minutes of a plan as printed; empty when fewer than two rows say theirs.</summary>
+    public static string Total(ImmutableArray<PracticeRow> plan)
+    {
+        var minutes = plan.Where(row => row.Minutes.Length > 0).Select(row => double.Parse(row.Minutes, CultureInfo.InvariantCulture)).ToArray();
+        return minutes.Length > 1 ? Number(minutes.Sum()) : "";
+    }
+
     /// <summary>Tempo steps up to a tempo, in beats a minute, rounded to even numbers and without repeats.</summary>
     public static ImmutableArray<string> TempoSteps(double tempo) =>
         [.. Steps.Select(s => s == 1 ? tempo : Math.Max(30, 2 * Math.Round(tempo * s / 2))).Where(t => t <= tempo).Distinct().Select(Number)];
