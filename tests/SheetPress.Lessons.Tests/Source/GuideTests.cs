@@ -93,7 +93,7 @@ public class GuideTests
         string[] first = ["roots", "root-octave", "tone-cell", "arpeggio", "scale-run", "octave-run", "walking-line", "own-line"];
         first.Except(lessons.SelectMany(l => l.Exercises).Select(e => e.Style.Name)).ShouldBeEmpty();
         lessons.Select(l => l.Instrument.Family).Distinct().ShouldBe([InstrumentFamily.Bass, InstrumentFamily.Guitar], ignoreOrder: true);
-        lessons.Select(l => l.Meter.ToString()).Distinct().ShouldBe(["4/4", "3/4", "6/8", "5/4"], ignoreOrder: true);
+        lessons.Select(l => l.Meter.ToString()).Distinct().ShouldBe(["4/4", "3/4", "6/8", "5/4", "7/8"], ignoreOrder: true);
         lessons.Select(l => l.Key.Mode).ShouldContain(SheetPress.Theory.Mode.Major);
         lessons.Select(l => l.Key.Mode).ShouldContain(SheetPress.Theory.Mode.Minor);
         lessons.Select(l => l.Key.Mode).ShouldContain(SheetPress.Theory.Mode.Dorian);

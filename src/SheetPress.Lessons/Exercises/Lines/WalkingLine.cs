@@ -8,6 +8,8 @@ namespace SheetPress.Lessons;
 /// <summary>A walking line: the root on one, strong tones on strong beats, and a step or half step into the next root.</summary>
 internal sealed class WalkingLine : ExerciseStyle
 {
+    private const double WithoutRoom = 0.5;
+
     public override string Name => "walking-line";
     public override string Title => "Walking line";
     public override string Summary => "A walking line: roots on one, chord tones on the strong beats, a step or half step into the next root.";
@@ -55,9 +57,12 @@ internal sealed class WalkingLine : ExerciseStyle
             before = step;
         }
         var line = LineSearch.Best(layers, (int beforeLast, in Candidate last, in Candidate next, int slot) =>
-            WalkingCosts.Move(beforeLast, last.Midi, next.Midi) + (arrivals[slot] ? planner.ArrivalCost(last.Midi, next.Midi) : 0));
+            WalkingCosts.Move(beforeLast, last.Midi, next.Midi) + (arrivals[slot] ? Arrival(slot) * planner.ArrivalCost(last.Midi, next.Midi) : 0));
         var writer = new LineWriter();
         for (var i = 0; i < line.Length; i++) writer.Add(places[i].Slot, line[i]);
         return writer.Finish(context.Progression.Length);
+
+        // A chord of one note has no room to prepare the next one: where both cannot be had, its own arrival comes first.
+        double Arrival(int slot) => slot >= 2 && places[slot - 1].Chord != places[slot - 2].Chord ? WithoutRoom : 1;
     }
 }

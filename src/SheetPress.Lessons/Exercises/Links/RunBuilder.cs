@@ -20,11 +20,19 @@ internal sealed class RunBuilder(NeckRange range, bool overshoot)
     {
         var room = step.Room - 1;
         if (room <= 0) return [];
+        var run = Run(step, root, target);
+        // Where nothing lies before the target on this side, it is met from the other.
+        if (run.Count == 0) run = Run(step with { Upward = !step.Upward }, root, target);
+        IEnumerable<NamedPitch> notes = run.Count >= room ? run[^room..] : [.. Lead(step.Harmony, root, run.Count > 0 ? run[0].Pitch : target, room - run.Count), .. run];
+        return [.. notes.Select(n => n.Degree == Degree.Root && n.Pitch.StaffStep - root.StaffStep == 7 ? n with { Degree = new Degree(8) } : n)];
+    }
+
+    private List<NamedPitch> Run(RunStep step, Pitch root, Pitch target)
+    {
         var start = BestStart(step, root, target).Start;
         var run = Between(step, start, target);
         if (start == root && run.Count > 0) run.RemoveAt(0);
-        IEnumerable<NamedPitch> notes = run.Count >= room ? run[^room..] : [.. Lead(step.Harmony, root, run.Count > 0 ? run[0].Pitch : target, room - run.Count), .. run];
-        return [.. notes.Select(n => n.Degree == Degree.Root && n.Pitch.StaffStep - root.StaffStep == 7 ? n with { Degree = new Degree(8) } : n)];
+        return run;
     }
 
     private (Pitch Start, double Cost) BestStart(RunStep step, Pitch root, Pitch target)

@@ -22,20 +22,26 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
     public IEnumerable<Voicing> Find(HarmonyStep step)
     {
         var all = Essential(step, int.MaxValue);
-        foreach (var (wanted, anyBass) in ((int, bool)[])[(all, false), (all | Root, true), (Essential(step, 2), false), (Essential(step, 2) | Root, true), (Essential(step, 1) | Root, true), (Essential(step, 2), true)])
+        (int Wanted, bool AnyBass)[] rooted = [(all, false), (all | Root, true), (Essential(step, 2), false), (Essential(step, 2) | Root, true), (Essential(step, 1) | Root, true)];
+        var neck = context.Instrument.PlayableFrets - Reach;
+        var comfortable = Math.Min(neck, LevelTable.HighestFret(context.Level));
+        // Rather a chord with its root higher up than the level likes than one without.
+        foreach (var highest in comfortable < neck ? [comfortable, neck] : (int[])[neck])
         {
-            var found = Find(step, wanted, anyBass);
-            if (found.Count > 0) return found.OrderBy(v => v.Cost).Take(MostKept);
+            foreach (var (wanted, anyBass) in rooted)
+            {
+                var found = Find(step, wanted, anyBass, highest);
+                if (found.Count > 0) return found.OrderBy(v => v.Cost).Take(MostKept);
+            }
         }
-        return [];
+        return Find(step, Essential(step, 2), anyBass: true, neck).OrderBy(v => v.Cost).Take(MostKept);
     }
 
-    private List<Voicing> Find(HarmonyStep step, int wanted, bool anyBass)
+    private List<Voicing> Find(HarmonyStep step, int wanted, bool anyBass, int highest)
     {
         var instrument = context.Instrument;
         var tones = ToneTable(step);
         var found = new List<Voicing>();
-        var highest = Math.Min(instrument.PlayableFrets - Reach, LevelTable.HighestFret(context.Level));
         for (var hand = 1; hand <= Math.Max(1, highest); hand++)
         {
             for (var bass = instrument.StringCount; bass >= Math.Min(3, instrument.StringCount); bass--)
@@ -75,10 +81,10 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
     {
         if (number == 0 || (places.Length >= 3 && number < context.Instrument.StringCount - 5))
         {
-            Keep(step, wanted, pitches, places, found);
+            Keep(step, wanted, anyBass, pitches, places, found);
             return;
         }
-        if (places.Length >= 3 && Covers(step, pitches, wanted)) Keep(step, wanted, pitches, places, found);
+        if (places.Length >= 3 && Covers(step, pitches, wanted)) Keep(step, wanted, anyBass, pitches, places, found);
         foreach (var fret in Frets(hand))
         {
             if (!context.Request.Neck.Allows(new FretPosition(number, fret))) continue;
@@ -98,10 +104,12 @@ internal sealed class FullChordFinder(ExerciseContext context, NeckRange range, 
         for (var fret = hand; fret <= hand + Reach; fret++) yield return fret;
     }
 
-    private void Keep(HarmonyStep step, int wanted, ImmutableArray<NamedPitch> pitches, ImmutableArray<FretPosition> places, List<Voicing> found)
+    private void Keep(HarmonyStep step, int wanted, bool anyBass, ImmutableArray<NamedPitch> pitches, ImmutableArray<FretPosition> places, List<Voicing> found)
     {
         if (pitches.Length < 3 || !Covers(step, pitches, wanted)) return;
         var ordered = pitches.Zip(places).OrderBy(p => p.First.Pitch.MidiNumber).ToArray();
+        // With a re-entrant tuning the lowest string is not the lowest tone.
+        if (!anyBass && ordered[0].First.Pitch.Name.PitchClass != step.Chord.Lowest.PitchClass) return;
         ImmutableArray<NamedPitch> tones = [.. ordered.Select(p => p.First)];
         ImmutableArray<FretPosition> at = [.. ordered.Select(p => p.Second)];
         if (found.Exists(v => v.Places.SequenceEqual(at)) || !finder.CanHold(tones, at)) return;
