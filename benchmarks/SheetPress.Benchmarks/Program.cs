@@ -1,0 +1,3 @@
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(SheetPress.Benchmarks.DemoLessons).Assembly).Run(args);
