@@ -113,6 +113,16 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void Check_can_look_at_the_pages_too()
+    {
+        _sheetPress.WriteFile("a.yaml", Lesson);
+        var result = _sheetPress.Run("check", "a.yaml", "--page", "--paper", "letter");
+        result.ExitCode.ShouldBe(0, result.Error);
+        result.Output.ShouldContain("all well");
+        Directory.GetFileSystemEntries(_sheetPress.Folder).Length.ShouldBe(1);
+    }
+
+    [Fact]
     public void Explain_shows_the_harmony_and_the_neck()
     {
         var result = _sheetPress.Run("explain", "Dm7b5 | G7 | Cm7", "--key", "C minor");

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using SheetPress.Engraving;
 using SheetPress.Lessons;
 using SheetPress.Publishing;
 
@@ -15,8 +14,7 @@ internal static class BuildCommand
         var output = new Option<string>("--output", "-o") { Description = "Folder that gets one folder a lesson.", HelpName = "OUT", DefaultValueFactory = _ => "out" };
         var key = CommonOptions.Key("Play every lesson in this key; fingerings are chosen anew.");
         var instrument = CommonOptions.Instrument("Write every lesson for this instrument.");
-        var paper = new Option<string>("--paper") { Description = "Paper of the handout.", DefaultValueFactory = _ => "a4" };
-        paper.AcceptOnlyFromAmong("a4", "letter");
+        var paper = CommonOptions.Paper();
         var images = new Option<bool>("--images") { Description = "Write every page as PNG and SVG too." };
         var report = new Option<string?>("--report") { Description = "Write a JSON report of files, pages, notes, findings and times.", HelpName = "FILE" };
         var command = new Command("build", "Make the handout, MusicXML and MIDI of every lesson.") { paths, output, key, instrument, paper, images, report };
@@ -26,7 +24,7 @@ internal static class BuildCommand
             new PublishOptions
             {
                 OutputFolder = result.GetValue(output)!,
-                Paper = result.GetValue(paper) == "letter" ? PaperSize.Letter : PaperSize.A4,
+                Paper = CommonOptions.PaperOf(result.GetValue(paper)!),
                 Images = result.GetValue(images),
             },
             result.GetValue(report)));

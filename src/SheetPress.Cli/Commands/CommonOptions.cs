@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using SheetPress.Engraving;
 using SheetPress.Lessons;
 using SheetPress.Scores;
 using SheetPress.Theory;
@@ -40,6 +41,15 @@ internal static class CommonOptions
         });
         return option;
     }
+
+    public static Option<string> Paper()
+    {
+        var option = new Option<string>("--paper") { Description = "Paper of the handout.", DefaultValueFactory = _ => PaperSize.A4.Name };
+        option.AcceptOnlyFromAmong(PaperSize.A4.Name, PaperSize.Letter.Name);
+        return option;
+    }
+
+    public static PaperSize PaperOf(string name) => name == PaperSize.Letter.Name ? PaperSize.Letter : PaperSize.A4;
 
     private static T? Single<T>(ArgumentResult result, Func<string, T?> parse, Func<string, string> error) where T : class
     {
