@@ -45,7 +45,8 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
     private List<(int Step, string Name)> Accidentals(EventDraft draft, ImmutableArray<HeadPlan> heads)
     {
         var result = new List<(int, string)>();
-        foreach (var head in heads)
+        // The slashes of a chord chart are the chart's own, not tones of the score.
+        foreach (var head in heads.Where(h => h.Tone.Head != Notehead.Slash))
         {
             var sign = signs[draft.Origin.Measure, draft.ScoreVoice, draft.Origin.Event, draft.Event.Tones.IndexOf(head.Tone)];
             if (sign != AccidentalSign.None) result.Add((head.Step, AccidentalGlyphs.Name(head.Tone.Pitch.Name.Alteration)));
