@@ -7,7 +7,7 @@ namespace SheetPress.Engraving;
 internal static class TabRhythm
 {
     // Stems start clear of the lowest fret number and are long enough for three beams.
-    private const double StemGap = 1.1;
+    private const double StemGap = 1.15;
     private const double StemLength = 3.5;
 
     // A half note has the lower half of a stem, so that it differs from a quarter.
