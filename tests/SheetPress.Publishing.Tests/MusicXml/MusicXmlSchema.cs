@@ -13,7 +13,10 @@ internal static class MusicXmlSchema
     private static readonly Lazy<XmlSchemaSet?> Loaded = new(Load);
 
     /// <summary>Fails the test with the errors of the schema, if there are any.</summary>
-    public static void Validate(XDocument document, string name)
+    public static void Validate(XDocument document, string name) => ErrorsOf(document).ShouldBeEmpty(name);
+
+    /// <summary>What the schema has against a document.</summary>
+    public static List<string> ErrorsOf(XDocument document)
     {
         var schema = Loaded.Value;
         if (schema is null)
@@ -24,7 +27,7 @@ internal static class MusicXmlSchema
         }
         var errors = new List<string>();
         document.Validate(schema, (sender, e) => errors.Add($"{(sender as XObject)?.Parent?.Name} {sender}: {e.Message}"));
-        errors.ShouldBeEmpty(name);
+        return errors;
     }
 
     private static XmlSchemaSet? Load()
