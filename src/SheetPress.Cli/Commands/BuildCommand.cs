@@ -67,7 +67,9 @@ internal static class BuildCommand
     {
         try
         {
-            return outcome with { Published = LessonPublisher.Publish(outcome.Built!, options) };
+            PublishedLesson? published = null;
+            LessonRun.Guard(outcome.Diagnostics, () => published = LessonPublisher.Publish(outcome.Built!, options));
+            return outcome with { Published = published };
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

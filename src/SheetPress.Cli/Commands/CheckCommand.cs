@@ -36,7 +36,8 @@ internal static class CheckCommand
         Parallel.For(0, outcomes.Length, i =>
         {
             var outcome = LessonRun.Build(search.Paths[i], overrides, search.StylesFor(search.Paths[i]));
-            marked[i] = pages is not null && outcome.IsGood ? Look(outcome.Built!, pages) : [];
+            marked[i] = [];
+            if (pages is not null && outcome.IsGood) LessonRun.Guard(outcome.Diagnostics, () => marked[i] = Look(outcome.Built!, pages));
             outcomes[i] = outcome with { Built = null };
         });
         for (var i = 0; i < outcomes.Length; i++)

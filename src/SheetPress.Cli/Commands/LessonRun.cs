@@ -17,9 +17,29 @@ internal static class LessonRun
     /// <summary>Reads a lesson from its text and builds it.</summary>
     public static LessonOutcome Build(SourceText source, DiagnosticBag bag, LessonOverrides overrides, IReadOnlyList<ExerciseStyle>? styles = null)
     {
-        var lesson = bag.HasErrors ? null : LessonReader.Read(source, bag, overrides, styles);
-        var built = lesson is null ? null : LessonBuilder.Build(lesson, bag);
+        BuiltLesson? built = null;
+        Guard(bag, () =>
+        {
+            var lesson = bag.HasErrors ? null : LessonReader.Read(source, bag, overrides, styles);
+            built = lesson is null ? null : LessonBuilder.Build(lesson, bag);
+        });
         return new LessonOutcome(source.Path, bag, built);
+    }
+
+    /// <summary>Does a piece of work for one lesson; a fault of the program is reported like a problem of the lesson, so that the others go on.</summary>
+    /// <returns>Whether the work came to its end.</returns>
+    public static bool Guard(DiagnosticBag bag, Action work)
+    {
+        try
+        {
+            work();
+            return true;
+        }
+        catch (Exception e) when (e is not (IOException or UnauthorizedAccessException))
+        {
+            bag.Error("program-fault", default, $"SheetPress itself failed on this lesson: {e.GetType().Name}: {e.Message}", "The lesson may be right. Please report it, with the lesson; leaving out one exercise after the other shows which one it is.");
+            return false;
+        }
     }
 
     /// <summary>Writes findings in the order of their places.</summary>
