@@ -23,7 +23,7 @@ internal sealed class FingeringCosts
     private const double StretchPerMillimetre = 0.04;
     private const double StretchStart = 0.6;
     private const double IndexStretch = 0.4;
-    private const double HeightPerFret = 0.03;
+    private const double HeightPerFret = 0.05;
     private const double OpenString = 0.4;
     private const double OpenStringFarFromHand = 0.4;
     private const int OpenStringRange = 3;
@@ -135,9 +135,8 @@ internal readonly record struct FingeringStep(double Hurry, bool IsLong, bool Ar
         var time = (to.Start - from.Start).ToDouble();
         var hurry = time >= 1 ? 1 : time >= 0.5 ? 1.3 : 1.8;
         var isLong = time >= 1.5 || to.Start > from.End;
-        var next = chordStarts.BinarySearch(to.Start);
-        if (next < 0) next = ~next - 1;
-        var isNewChord = next >= 0 && next < chordStarts.Length && chordStarts[next] > from.Start;
+        var chord = ChordTimes.IndexAt(chordStarts, to.Start);
+        var isNewChord = chord >= 0 && chordStarts[chord] > from.Start;
         return new FingeringStep(hurry, isLong, to.Start.IsMultipleOf(1), isNewChord, from.Connection != Connection.None, from.Connection == Connection.Slide);
     }
 }

@@ -9,7 +9,7 @@ namespace SheetPress.Lessons;
 /// </summary>
 internal static class PlaceHabits
 {
-    private const double OtherPlace = 0.9;
+    private const double OtherPlace = 1.5;
 
     /// <summary>The grips with a surcharge on those that leave the usual place of their pitch within the chord.</summary>
     public static ImmutableArray<Grip>[] Apply(ImmutableArray<LineNote> notes, ImmutableArray<Grip>[] grips, Grip[] path, ImmutableArray<Fraction> chordStarts)
@@ -19,12 +19,11 @@ internal static class PlaceHabits
         var chords = new int[notes.Length];
         for (var n = 0; n < notes.Length; n++)
         {
-            var at = chordStarts.BinarySearch(notes[n].Start);
-            chords[n] = at >= 0 ? at : ~at;
+            chords[n] = ChordTimes.IndexAt(chordStarts, notes[n].Start);
             if (notes[n].Tones.Length > 1) continue;
             var (midi, place) = (notes[n].Tones[0].Pitch.MidiNumber, path[n].Positions[0]);
             var count = uses[(chords[n], midi, place)] = uses.GetValueOrDefault((chords[n], midi, place)) + 1;
-            if (!usual.TryGetValue((chords[n], midi), out var best) || count > uses[(chords[n], midi, best)]) usual[(chords[n], midi)] = place;
+            if (!usual.TryGetValue((chords[n], midi), out var best) || IsMoreUsual(place, count, best, uses[(chords[n], midi, best)])) usual[(chords[n], midi)] = place;
         }
 
         var habits = new ImmutableArray<Grip>[grips.Length];
@@ -36,4 +35,8 @@ internal static class PlaceHabits
         }
         return habits;
     }
+
+    // Used as often, a fretted place is better kept than an open string: it moves to the next chord in the same shape.
+    private static bool IsMoreUsual(FretPosition place, int count, FretPosition best, int bestCount) =>
+        count > bestCount || (count == bestCount && best.Fret == 0 && place.Fret > 0);
 }

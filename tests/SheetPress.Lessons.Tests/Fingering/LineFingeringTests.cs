@@ -95,6 +95,20 @@ public class LineFingeringTests
     }
 
     [Fact]
+    public void One_pitch_keeps_one_place_within_a_chord()
+    {
+        // Two chords of eight eighths: a shape that is played twice is fingered twice alike, its first note too.
+        string[] pitches = ["D2", "Ab2", "D3", "C3", "D2", "Ab2", "D3", "C3", "G2", "D3", "G3", "F3", "G2", "D3", "G3", "F3"];
+        var line = Quarters(pitches);
+        line = line with { Notes = [.. line.Notes.Select((n, i) => n with { Start = new Fraction(i, 2), Duration = new Fraction(1, 2) })] };
+        var result = LineFingering.Apply(line, Bass, new NeckRequest(), 3, [0, 4]);
+        for (var chord = 0; chord < 2; chord++)
+        {
+            for (var i = 0; i < 4; i++) At(result, (8 * chord) + i).ShouldBe(At(result, (8 * chord) + i + 4));
+        }
+    }
+
+    [Fact]
     public void Joined_notes_stay_on_one_string()
     {
         var line = Quarters("A1", "B1", "A1", "D2");
