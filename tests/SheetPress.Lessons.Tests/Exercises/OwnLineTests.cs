@@ -8,6 +8,15 @@ public class OwnLineTests
     private const string TwoBars = "Cm7 | Fm7";
 
     [Fact]
+    public void Pitches_of_another_instrument_move_by_whole_octaves_onto_the_neck()
+    {
+        var guitar = LessonMaker.Lesson("C | F", instrument: "guitar-6");
+        var written = Play(guitar, "q C4 E4 G4 C5 | w A4");
+        var onBass = Play(guitar with { WrittenFor = guitar.Instrument, Instrument = InstrumentCatalogue.Find("bass-4")! }, "q C4 E4 G4 C5 | w A4");
+        onBass.Notes.Select(n => n.Tones[0].Pitch).ShouldBe(written.Notes.Select(n => n.Tones[0].Pitch - Interval.Octave));
+    }
+
+    [Fact]
     public void Degrees_are_counted_from_the_chord_that_sounds()
     {
         var lesson = LessonMaker.Lesson(TwoBars);

@@ -31,6 +31,7 @@ internal sealed class WrittenLinePlayer
     private readonly Dictionary<HarmonyStep, Pitch> _roots = [];
     private Pitch _tonic;
     private Pitch? _last;
+    private int _octaves;
 
     /// <summary>Makes a player.</summary>
     /// <param name="context">The exercise.</param>
@@ -49,10 +50,14 @@ internal sealed class WrittenLinePlayer
 
     private bool IsPattern => _manner == PlayerManner.Pattern;
 
+    // In another key or for another instrument the notes stay and their places on the neck are chosen anew.
+    private bool IsMoved => _context.Lesson.Transposition != Interval.Unison || _context.Lesson.WrittenFor != _context.Instrument;
+
     /// <summary>Plays the notes, which are in order of time.</summary>
     public Line Play(IReadOnlyList<PlacedNote> notes)
     {
         PlanRegisters(notes);
+        if (_context.Lesson.WrittenFor != _context.Instrument) _octaves = OctavesThatFit(notes);
         foreach (var placed in notes)
         {
             if (!placed.Note.IsHold) Write(placed);
@@ -153,12 +158,25 @@ internal sealed class WrittenLinePlayer
     {
         var transposed = _context.Lesson.Transposition;
         var name = word.Name + transposed;
-        var pitch = word.Octave is { } octave ? new Pitch(word.Name, octave) + transposed : Nearest(name);
+        var pitch = word.Octave is { } octave ? new Pitch(word.Name, octave + _octaves) + transposed : Nearest(name);
         var named = new NamedPitch(pitch, placed.Step?.NameOf(name));
         if (_range.CanPlay(pitch.MidiNumber)) return named;
-        // A line moved to another key may leave the neck and is folded back; a line as its author wrote it must be on it.
-        if (transposed != Interval.Unison || word.Octave is null) return _placer.Place(named, placed.Start);
+        // A line moved to another key or instrument may leave the neck and is folded back; one as its author wrote it must be on it.
+        if (IsMoved || word.Octave is null) return _placer.Place(named, placed.Start);
         return Report(placed, LineProblems.OffTheNeck(pitch.Name.ToDisplayString() + pitch.Octave, _context.Instrument.Name));
+    }
+
+    // The move by whole octaves, the smallest first, that brings the most of the written pitches onto the neck.
+    private int OctavesThatFit(IReadOnlyList<PlacedNote> notes)
+    {
+        Pitch[] pitches = [.. notes.SelectMany(n => n.Note.Tones).OfType<PitchWord>().Where(w => w.Octave is not null).Select(w => new Pitch(w.Name, w.Octave!.Value) + _context.Lesson.Transposition)];
+        var (best, most) = (0, -1);
+        foreach (var octaves in (ReadOnlySpan<int>)[0, -1, 1, -2, 2, -3, 3])
+        {
+            var fitting = pitches.Count(p => _range.CanPlay(p.MidiNumber + (12 * octaves)));
+            if (fitting > most) (best, most) = (octaves, fitting);
+        }
+        return best;
     }
 
     private Pitch Nearest(NoteName name)
@@ -174,12 +192,12 @@ internal sealed class WrittenLinePlayer
         return Report(placed, LineProblems.NoChord(Written(placed), BarOf(placed)));
     }
 
-    // A pinned note keeps its place in the key it was written in; in another key the fingering is chosen anew.
+    // A pinned note keeps its place in the key and on the instrument it was written for.
     private NamedPitch Pinned(NamedPitch named, PlacedNote placed, ToneWord word, out FretPosition? position)
     {
         position = null;
         var pin = placed.Note.Pin;
-        if (!pin.IsSet || _context.Lesson.Transposition != Interval.Unison) return named;
+        if (!pin.IsSet || IsMoved) return named;
         var instrument = _context.Instrument;
         if (IsPattern)
         {
