@@ -9,6 +9,10 @@ internal static class FingerDrawer
     private const double Gap = 0.3;
     private const double StackGap = 0.2;
 
+    // White to a stem beside the numeral: more than there is beside the stem of its own note, so that a numeral
+    // goes over a stem that rises above the staff and is never squeezed in beside it.
+    private const double Beside = 0.35;
+
     /// <summary>Draws the fingers of a staff.</summary>
     /// <param name="frame">The system.</param>
     /// <param name="canvas">The staff or tab.</param>
@@ -33,7 +37,7 @@ internal static class FingerDrawer
                 marks.Add(Ink.Centred(name, e.Centre, above ? y - bounds.Bottom : y - bounds.Top, MarkRole.Finger, e.Plan.Origin with { Staff = staff }));
                 y += (above ? -1 : 1) * (bounds.Height + StackGap);
             }
-            var move = canvas.Place(marks, above, Gap);
+            var move = canvas.Place(marks, above, Gap, Beside);
             foreach (var mark in marks) e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
         }
     }
