@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace SheetPress.Engraving.Tests;
+namespace SheetPress.Tests;
 
 /// <summary>
 /// Compares a text with the approved one in a file named for the test, beside the test's source. To approve what is new, run the
@@ -30,7 +30,9 @@ internal static class Snapshot
     {
         var root = new DirectoryInfo(AppContext.BaseDirectory);
         while (root is not null && !File.Exists(Path.Combine(root.FullName, "SheetPress.sln"))) root = root.Parent;
-        var folder = Path.GetFileName(Path.GetDirectoryName(source.Replace('\\', '/')))!;
-        return Path.Combine(root!.FullName, "tests", "SheetPress.Engraving.Tests", folder, "Approved", $"{Path.GetFileNameWithoutExtension(source)}.{test}.txt");
+        const string tests = "/tests/";
+        var path = source.Replace('\\', '/');
+        var inTests = path[(path.LastIndexOf(tests, StringComparison.Ordinal) + tests.Length)..];
+        return Path.Combine(root!.FullName, "tests", Path.GetDirectoryName(inTests)!, "Approved", $"{Path.GetFileNameWithoutExtension(inTests)}.{test}.txt");
     }
 }

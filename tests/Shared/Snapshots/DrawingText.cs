@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
+using SheetPress.Engraving;
 
-namespace SheetPress.Engraving.Tests;
+namespace SheetPress.Tests;
 
 /// <summary>A display list as text, one mark a line, rounded to hundredths, for snapshots.</summary>
 internal static class DrawingText
