@@ -118,8 +118,8 @@ internal sealed class VoiceWriter
             tones.Add(new Tone(tone.Pitch)
             {
                 Position = tone.Position,
-                Finger = isFirst ? tone.Finger : null,
-                Degree = isFirst ? tone.Degree : null,
+                Finger = isFirst && !isDead ? tone.Finger : null, // a dead note has no pitch, only a damped string
+                Degree = isFirst && !isDead ? tone.Degree : null,
                 Head = tone.Head,
                 TieStop = !isFirst,
                 TieStart = !isLast && !isDead,

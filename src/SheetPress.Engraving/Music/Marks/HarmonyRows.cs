@@ -9,6 +9,9 @@ internal static class HarmonyRows
     private const double ChordBaseline = -1.2;
     private const double ChordGap = 0.6;
     private const double FrameGap = 0.6;
+
+    // A finger right behind a chord symbol would be read as a part of it.
+    private const double BesideChord = 1;
     private const double RomanDrop = 1;
     private const double RomanGap = 0.8;
 
@@ -24,7 +27,7 @@ internal static class HarmonyRows
             symbols.Add(new RowItem(symbol, x - symbol.Bounds.Left, origin));
             if (!harmony.Frame.IsEmpty) frames.Add(new RowItem(ChordFrame.Layout(harmony.Frame, score.Instrument, sizes), x, origin));
         }
-        TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap);
+        TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap, BesideChord);
         TextRow.Place(canvas, frames, above: true, ChordBaseline, FrameGap);
     }
 

@@ -9,11 +9,12 @@ internal static class TextRow
     /// <param name="above">Whether it stands above.</param>
     /// <param name="baseline">The baseline nearest to the staff that it may have.</param>
     /// <param name="gap">White to what is nearer to the staff.</param>
+    /// <param name="padding">White to what stands beside it; what is nearer than that goes between the row and the staff.</param>
     /// <returns>The baseline.</returns>
-    public static double Place(StaffCanvas canvas, IReadOnlyList<RowItem> items, bool above, double baseline, double gap)
+    public static double Place(StaffCanvas canvas, IReadOnlyList<RowItem> items, bool above, double baseline, double gap, double padding = 0.2)
     {
         if (items.Count == 0) return baseline;
         var marks = items.SelectMany(i => i.MarksAt(baseline)).ToList();
-        return baseline + canvas.Place(marks, above, gap);
+        return baseline + canvas.Place(marks, above, gap, padding);
     }
 }
