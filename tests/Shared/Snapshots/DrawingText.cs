@@ -7,10 +7,46 @@ namespace SheetPress.Tests;
 /// <summary>A display list as text, one mark a line, rounded to hundredths, for snapshots.</summary>
 internal static class DrawingText
 {
-    internal static string Of(Drawing drawing)
+    /// <summary>Every mark.</summary>
+    internal static string Of(Drawing drawing) => Of(drawing.Marks);
+
+    /// <summary>Every mark but those of music, of which each system is one line with the box of its staff lines.</summary>
+    internal static string WithoutMusic(Drawing drawing)
     {
         var text = new StringBuilder();
-        foreach (var mark in drawing.Marks)
+        foreach (var run in Runs(drawing.Marks))
+        {
+            if (run[0].Origin.System < 0) text.Append(Of(run));
+            else text.Append(System(run));
+        }
+        return text.ToString();
+    }
+
+    private static IEnumerable<List<Mark>> Runs(IEnumerable<Mark> marks)
+    {
+        var run = new List<Mark>();
+        foreach (var mark in marks)
+        {
+            if (run.Count > 0 && run[0].Origin.System != mark.Origin.System)
+            {
+                yield return run;
+                run = [];
+            }
+            run.Add(mark);
+        }
+        if (run.Count > 0) yield return run;
+    }
+
+    private static string System(List<Mark> marks)
+    {
+        var box = marks.Where(m => m.Role is MarkRole.StaffLine or MarkRole.TabLine).Aggregate(Box.Empty, (all, mark) => all.Union(mark.Bounds));
+        return $"system {marks[0].Origin.System + 1} lines {N(box.Left)},{N(box.Top)} to {N(box.Right)},{N(box.Bottom)}\n";
+    }
+
+    private static string Of(IEnumerable<Mark> marks)
+    {
+        var text = new StringBuilder();
+        foreach (var mark in marks)
         {
             text.Append(mark.Role).Append(' ');
             text.Append(mark switch

@@ -1,0 +1,57 @@
+using SheetPress.Engraving;
+using SheetPress.Lessons;
+
+namespace SheetPress.Publishing.Tests.Torture;
+
+/// <summary>
+/// Sheets of text, tables and pages made to be hard to set, each beside this file as a lesson: their pages are looked over by the lint in several styles, and
+/// their display lists are compared with those that were approved after looking at the pages.
+/// </summary>
+public class TextSheetTests
+{
+    // Words in scripts that the shipped fonts lack are as wide as the fonts of the machine make them.
+    private const string DependsOnMachine = "text-scripts";
+
+    public static TheoryData<string> Sheets => [.. Directory.GetFiles(Folder, "text-*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
+
+    private static string Folder
+    {
+        get
+        {
+            var root = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!File.Exists(Path.Combine(root.FullName, "SheetPress.sln"))) root = root.Parent.ShouldNotBeNull();
+            return Path.Combine(root.FullName, "tests", "SheetPress.Publishing.Tests", "Torture");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void Pages_have_nothing_to_circle_in_red(string sheet)
+    {
+        var content = Content(sheet);
+        foreach (var paper in (PaperSize[])[PaperSize.A4, PaperSize.Letter])
+        {
+            var findings = PageLint.Check(SheetComposer.Compose(content, PageStyle.Handout(paper)), margin: 15);
+            findings.ShouldBeEmpty($"{paper.Name}\n{string.Join("\n", findings.Take(20))}");
+        }
+    }
+
+    public static TheoryData<string> FixedSheets => [.. Sheets.Select(s => s.Data).Where(s => s != DependsOnMachine)];
+
+    [Theory]
+    [MemberData(nameof(FixedSheets))]
+    public void Pages_are_as_approved(string sheet)
+    {
+        var pages = SheetComposer.Compose(Content(sheet), PageStyle.Handout(PaperSize.A4)).Pages;
+        Snapshot.Match(string.Concat(pages.Select((page, i) => $"page {i + 1}\n{DrawingText.WithoutMusic(page.Drawing)}")), test: sheet);
+    }
+
+    private static HandoutContent Content(string sheet)
+    {
+        var (source, bag) = LessonFiles.Load(Path.Combine(Folder, sheet + ".yaml"));
+        var lesson = LessonReader.Read(source, bag).ShouldNotBeNull(string.Join("\n", bag.Items.Select(d => d.Message)));
+        var built = LessonBuilder.Build(lesson, bag);
+        bag.Items.Where(d => d.Severity == Severity.Error).ShouldBeEmpty(string.Join("\n", bag.Items.Select(d => d.Message)));
+        return HandoutAssembler.Assemble(built, HandoutWording.English);
+    }
+}
