@@ -11,10 +11,16 @@ namespace SheetPress.Lessons;
 internal sealed class FingeringCosts
 {
     private const double ShiftStart = 1.2;
+    // A move by one fret is a pivot: the hand turns and the thumb stays.
+    private const double PivotStart = 0.8;
     private const double ShiftPerMillimetre = 0.025;
     private const double StringCrossing = 0.2;
     private const double StringSkip = 0.1;
     private const double FingerRoll = 0.15;
+    // One finger on two frets without a shift has to let go and jump.
+    private const double FingerHop = 1.0;
+    private const double ThirdInThreeFretHand = 0.3;
+    private const double BeyondLevelPerFret = 0.3;
     private const double SlideRelief = 0.15;
     private const double RestRelief = 0.6;
     private const double NewChordRelief = 0.6;
@@ -38,17 +44,20 @@ internal sealed class FingeringCosts
     private readonly NeckRequest _neck;
     private readonly double[,] _shift;
     private readonly double _widestSpan;
+    private readonly int _homeFret;
 
     public FingeringCosts(HandModel hand, NeckRequest neck, int level)
     {
         _widestSpan = HandModel.WidestSpan(level);
         _hand = hand;
         _neck = neck;
+        // Who asks for a part of the neck is at home there.
+        _homeFret = neck.Position is null && neck.LowestFret is null && neck.HighestFret is null && neck.Strings.IsEmpty ? HandModel.HomeFret(level) : int.MaxValue;
         var size = hand.HighestFret + 1;
         _shift = new double[size, size];
         for (var a = 1; a < size; a++)
         {
-            for (var b = 1; b < size; b++) _shift[a, b] = a == b ? 0 : ShiftStart + (ShiftPerMillimetre * hand.Distance(a, b));
+            for (var b = 1; b < size; b++) _shift[a, b] = a == b ? 0 : (Math.Abs(a - b) == 1 ? PivotStart : ShiftStart) + (ShiftPerMillimetre * hand.Distance(a, b));
         }
     }
 
@@ -59,7 +68,8 @@ internal sealed class FingeringCosts
     public double Fretted(int finger, int fret, int hand)
     {
         var natural = hand + _hand.Reach(finger, hand);
-        var cost = FingerEffort[finger] + (HeightPerFret * hand);
+        var cost = FingerEffort[finger] + (HeightPerFret * hand) + (BeyondLevelPerFret * Math.Max(0, fret - _homeFret));
+        if (finger == 3 && !_hand.OneFingerAFret(hand)) cost += ThirdInThreeFretHand;
         if (fret != natural) cost += StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural)) + (finger == 1 ? IndexStretch : 0);
         return cost + Anchor(hand);
     }
@@ -103,13 +113,19 @@ internal sealed class FingeringCosts
             // Two stretches in opposite directions that one hand cannot join: a shift is always cheaper.
             cost += BeyondTheHand;
         }
+        else if (from.Finger == to.Finger && from.Finger > 0 && from.Fret != to.Fret)
+        {
+            cost += FingerHop;
+        }
         var crossing = Math.Abs(from.String - to.String);
         if (crossing > 0)
         {
             cost += (StringCrossing * crossing) + (crossing > 1 ? StringSkip : 0);
             if (from.Finger == to.Finger && from.Finger > 0 && from.Hand == to.Hand && from.Fret == to.Fret) cost += FingerRoll;
         }
+        // An open string belongs to the low positions, whether the hand comes from high up or goes there.
         if (to.IsOpen) cost += OpenStringFarFromHand * Math.Max(0, to.Hand - OpenStringRange);
+        else if (from.IsOpen) cost += OpenStringFarFromHand * Math.Max(0, to.Hand - OpenStringRange);
         return cost;
     }
 

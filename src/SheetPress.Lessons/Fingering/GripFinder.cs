@@ -49,7 +49,7 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
             {
                 for (var handAt = Math.Max(1, place.Fret - 4); handAt <= Math.Min(place.Fret + 1, hand.HighestFret); handAt++)
                 {
-                    if (!hand.Uses(finger, handAt)) continue;
+                    if (!hand.Uses(finger, handAt, _widestSpan)) continue;
                     var natural = handAt + hand.Reach(finger, handAt);
                     // Only the outer fingers stretch out of the hand's reach, and only by one fret.
                     var stretch = place.Fret - natural;
@@ -130,6 +130,8 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
             var natural = 1;
             while (natural < 4 && low + hand.Reach(natural, low) < fret) natural++;
             if (barre && fret == low) { fingers[order[i]] = 1; next = 2; continue; }
+            // On one fret with a string between them two fingers that are not neighbours lie easier (a minor tenth: 1 and 3).
+            if (i > 0 && fret == positions[order[i - 1]].Fret && positions[order[i - 1]].String - positions[order[i]].String > 1) natural = Math.Max(natural, next + 1);
             var finger = Math.Max(next, Math.Min(natural, 4 - left));
             if (finger > 4) return null;
             fingers[order[i]] = finger;

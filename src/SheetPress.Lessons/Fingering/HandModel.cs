@@ -32,13 +32,19 @@ internal sealed class HandModel
     /// <summary>Widest distance the hand can hold, in millimetres; beyond it a grip is refused. It grows with level.</summary>
     public static double WidestSpan(int level) => 112 + (4 * level);
 
+    /// <summary>The highest fret at which a level (1 to 5) is at home; the advanced are at home on the whole neck.</summary>
+    public static int HomeFret(int level) => level switch { <= 1 => 5, 2 => 7, 3 => 9, 4 => 12, _ => 36 };
+
     /// <summary>Millimetres along the neck between two frets.</summary>
     public double Distance(int fretA, int fretB) => Math.Abs(_fretMillimetres[fretA] - _fretMillimetres[fretB]);
 
     /// <summary>Whether the four fingers can lie one a fret at a hand position.</summary>
     public bool OneFingerAFret(int hand) => Distance(hand, hand + 3) <= ComfortableSpan;
 
-    /// <summary>Frets above the hand position at which a finger (1 to 4) lies without stretching; finger 3 is not used in a three-fret hand.</summary>
+    /// <summary>
+    /// Frets above the hand position at which a finger (1 to 4) lies without stretching. Finger 3 is used in a three-fret hand only
+    /// when the little finger stretches a fret beyond it.
+    /// </summary>
     public int Reach(int finger, int hand) => finger switch
     {
         1 => 0,
@@ -47,6 +53,6 @@ internal sealed class HandModel
         _ => OneFingerAFret(hand) ? 3 : 2,
     };
 
-    /// <summary>Whether a finger is in use at a hand position.</summary>
-    public bool Uses(int finger, int hand) => finger != 3 || OneFingerAFret(hand);
+    /// <summary>Whether a finger is in use at a hand position, for a hand that can hold a span in millimetres.</summary>
+    public bool Uses(int finger, int hand, double span) => finger != 3 || OneFingerAFret(hand) || Distance(hand, hand + 3) <= span;
 }

@@ -15,7 +15,7 @@ namespace SheetPress.Lessons;
 internal static class LevelTable
 {
     /// <summary>The highest fret at which the level is at home.</summary>
-    public static int HighestFret(int level) => level switch { <= 1 => 5, 2 => 7, 3 => 9, 4 => 12, _ => 36 };
+    public static int HighestFret(int level) => HandModel.HomeFret(level);
 
     /// <summary>Octaves of an arpeggio when the lesson does not say.</summary>
     public static int ArpeggioOctaves(int level) => level >= 4 ? 2 : 1;
