@@ -22,6 +22,7 @@ public static class ExerciseStyles
         new Tenths(),
         new FullChords(),
         new ScaleRun(),
+        new ConnectedScales(),
         new ScalePattern(),
         new Pentatonic(),
         new NotesPerString(),

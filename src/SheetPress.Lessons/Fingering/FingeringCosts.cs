@@ -19,7 +19,7 @@ internal sealed class FingeringCosts
     private const double FingerRoll = 0.15;
     // One finger on two frets without a shift has to let go and jump.
     private const double FingerHop = 1.0;
-    private const double ThirdInThreeFretHand = 0.3;
+    private const double ThirdInThreeFretHand = 0.6;
     private const double BeyondLevelPerFret = 0.3;
     private const double SlideRelief = 0.15;
     private const double RestRelief = 0.6;

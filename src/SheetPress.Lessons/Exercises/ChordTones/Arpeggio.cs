@@ -15,40 +15,39 @@ internal sealed class Arpeggio : ExerciseStyle
     [
         new("direction", OptionType.Choice, "Which way it runs.", "up") { Choices = ["up", "down", "both"] },
         new("octaves", OptionType.Number, "How far it reaches; by level when not given.", "") { Minimum = 1, Maximum = 2 },
-        new("start", OptionType.Choice, "The lowest tone: the root, or an inversion.", "root") { Choices = ["root", "third", "fifth", "seventh"] },
+        new("start", OptionType.Choice, "The lowest tone: the root, an inversion, or of each chord the tone nearest to where the one before started.", "root") { Choices = ["root", "third", "fifth", "seventh", "nearest"] },
     ];
 
-    public override string Instruction(ExerciseRequest request) => request.Word("direction") switch
+    public override string Instruction(ExerciseRequest request) => (request.Word("direction"), request.Word("start")) switch
     {
-        "down" => "Hear the chord before you play it, then come down through its tones to the lowest.",
-        "both" => "Up and down through each chord without a break at the turn.",
+        (_, "nearest") => "Stay where you are: each chord starts on its tone nearest to where the last one started. Name that tone as you land on it.",
+        ("down", _) => "Hear the chord before you play it, then come down through its tones to the lowest.",
+        ("both", _) => "Up and down through each chord without a break at the turn.",
         _ => "Play each chord from its lowest tone upward and hear how it changes from chord to chord.",
     };
 
     public override Line Generate(ExerciseContext context)
     {
         var direction = context.Request.Word("direction");
-        var octaves = context.Request.Number("octaves") ?? LevelTable.ArpeggioOctaves(context.Level);
         var start = context.Request.Word("start") switch { "third" => 1, "fifth" => 2, "seventh" => 3, _ => 0 };
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) => Figure(step.BasicTones, direction, octaves, start));
-    }
-
-    // Up from the lowest tone; a chord of three tones takes its octave along, so that the figure has four.
-    private static ImmutableArray<CellTone> Figure(ImmutableArray<Degree> tones, string direction, int octaves, int start)
-    {
-        var count = tones.Length * octaves;
-        var up = new List<CellTone>(count + 1);
-        start = Math.Min(start, tones.Length - 1);
-        for (var i = start; i <= start + count; i++) up.Add(CellTone.Of(tones[i % tones.Length]).Up(i / tones.Length));
-        var top = up[^1];
-        if (tones.Length >= 4) up.RemoveAt(count);
-        return direction switch
+        var nearest = context.Request.Word("start") == "nearest" ? new NearestTone(NeckRange.Of(context)) : null;
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
-            "up" => [.. up],
-            "down" => [top, .. Reversed(up, top)],
-            _ => tones.Length >= 4 ? [.. up, top, .. Reversed(up[1..], top)] : [.. up, .. Reversed(up[1..], top)],
-        };
+            var tones = step.BasicTones;
+            // Two octaves are for where there is room for them, unless the lesson asks for them.
+            var octaves = context.Request.Number("octaves") ?? (room >= 2 * tones.Length ? LevelTable.ArpeggioOctaves(context.Level) : 1);
+            return Figure(tones, direction, octaves, Math.Min(nearest?.IndexIn(step, tones) ?? start, tones.Length - 1), room);
+        });
     }
 
-    private static IEnumerable<CellTone> Reversed(List<CellTone> tones, CellTone without) => Enumerable.Reverse(tones).Where(t => t != without);
+    // A chord of three tones takes its octave along, so that the figure has four.
+    private static ImmutableArray<CellTone> Figure(ImmutableArray<Degree> tones, string direction, int octaves, int start, int room)
+    {
+        CellTone At(int index) => ChordStack.At(tones, start + index);
+        var top = tones.Length * octaves;
+        if (direction == "both") return Figures.UpAndBack(At, top, room);
+        var count = tones.Length >= 4 && room != top + 1 ? top : top + 1;
+        var figure = Enumerable.Range(0, count).Select(At);
+        return Figures.TurningBack([.. direction == "down" ? figure.Reverse() : figure], room);
+    }
 }

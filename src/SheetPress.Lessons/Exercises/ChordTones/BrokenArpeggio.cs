@@ -21,12 +21,17 @@ internal sealed class BrokenArpeggio : ExerciseStyle
 
     public override Line Generate(ExerciseContext context)
     {
-        int[] figure = context.Request.Word("figure") switch
-        {
-            "threes" => [0, 1, 2, 1, 2, 3, 2, 3, 4, 3, 2, 1],
-            "rocking" => [0, 2, 1, 2],
-            _ => [0, 2, 1, 3, 2, 4, 3, 1],
-        };
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, _) => ChordStack.At(ChordStack.FourTones(step), figure));
+        var figure = context.Request.Word("figure");
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) => ChordStack.At(ChordStack.FourTones(step), Indexes(figure, room)));
     }
+
+    // Bars of six and eight notes have a way of their own to end the figure.
+    private static int[] Indexes(string figure, int room) => (figure, room) switch
+    {
+        ("threes", 8) => [0, 1, 2, 1, 2, 3, 2, 1],
+        ("threes", _) => [0, 1, 2, 1, 2, 3, 2, 3, 4, 3, 2, 1],
+        ("rocking", _) => [0, 2, 1, 2],
+        (_, 6) => [0, 2, 1, 3, 2, 1],
+        _ => [0, 2, 1, 3, 2, 4, 3, 1],
+    };
 }

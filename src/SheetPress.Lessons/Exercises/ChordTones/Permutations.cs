@@ -27,19 +27,21 @@ internal sealed class Permutations : ExerciseStyle
         var turn = context.Request.Seed - 1;
         return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
+            // Where three notes are all there is room for, the triad is put in order.
+            var count = room == 3 ? 3 : 4;
             var tones = ChordStack.Four(step);
-            var indexes = Order(rootFirst, order is { } number ? number - 1 : turn++);
-            return [.. indexes.Select(i => tones[i])];
+            var indexes = Order(rootFirst, order is { } number ? number - 1 : turn++, count);
+            return Figures.TurningBack([.. indexes.Select(i => tones[i])], room);
         });
     }
 
     // The orders as they stand in a dictionary of the figures 0 1 2 3.
-    private static List<int> Order(bool rootFirst, int number)
+    private static List<int> Order(bool rootFirst, int number, int count)
     {
-        var left = new List<int> { 0, 1, 2, 3 };
-        var order = new List<int>(4);
-        number %= rootFirst ? 6 : 24;
-        for (var places = 4; places >= 1; places--)
+        List<int> left = [.. Enumerable.Range(0, count)];
+        var order = new List<int>(count);
+        number %= Factorial(rootFirst ? count - 1 : count);
+        for (var places = count; places >= 1; places--)
         {
             var each = Factorial(places - 1);
             var at = number / each;

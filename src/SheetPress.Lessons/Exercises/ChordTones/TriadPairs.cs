@@ -19,12 +19,20 @@ internal sealed class TriadPairs : ExerciseStyle
 
     public override Line Generate(ExerciseContext context)
     {
-        int[] figure = context.Request.Word("triad") switch
-        {
-            "lower" => [0, 1, 2, 1],
-            "upper" => [1, 2, 3, 2],
-            _ => [0, 1, 2, 0, 1, 2, 3, 2],
-        };
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, _) => ChordStack.At(ChordStack.FourTones(step), figure));
+        var triad = context.Request.Word("triad");
+        var passed = 0;
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) => ChordStack.At(ChordStack.FourTones(step), Indexes(triad, room, passed++)));
     }
+
+    // In threes where the room asks for them; where it has three notes only, the two triads take turns from chord to chord.
+    private static int[] Indexes(string triad, int room, int chord) => (triad, InThrees: room % 3 == 0 && room % 4 != 0) switch
+    {
+        ("both", true) when room == 3 => chord % 2 == 0 ? [0, 1, 2] : [1, 2, 3],
+        ("both", true) => [0, 1, 2, 1, 2, 3],
+        ("lower", true) => [0, 1, 2],
+        ("upper", true) => [1, 2, 3],
+        ("lower", _) => [0, 1, 2, 1],
+        ("upper", _) => [1, 2, 3, 2],
+        _ => [0, 1, 2, 0, 1, 2, 3, 2],
+    };
 }

@@ -24,16 +24,17 @@ internal sealed class UpperTones : ExerciseStyle
         var first = context.Request.Word("from") switch { "root" => 1, "fifth" => 5, "seventh" => 7, _ => 3 };
         var last = context.Request.Number("to") ?? 9;
         last -= (last + 1) % 2;
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, _) =>
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
             var up = new List<CellTone>();
             for (var number = first; number <= last; number += 2)
             {
                 // Across the seventh of a triad without one the stack goes on with the ninth.
                 var degree = DegreeResolver.Resolve(new DegreeRequest(new Degree(number), false), step);
-                if (up.Count == 0 || degree.HalfSteps > up[^1].FromRoot.HalfSteps) up.Add(CellTone.Of(degree));
+                if (degree.Number != 8 && (up.Count == 0 || degree.HalfSteps > up[^1].FromRoot.HalfSteps)) up.Add(CellTone.Of(degree));
             }
-            return up.Count < 3 ? [.. up] : [.. up, .. Enumerable.Reverse(up).Skip(1).SkipLast(1)];
+            // The extensions are the point: where there is no room for all, the lower tones are left out.
+            return Figures.TurningBack(room < up.Count && !step.IsFinal ? up[^room..] : up, room);
         });
     }
 }

@@ -121,7 +121,7 @@ internal sealed class HarmonyStep
     {
         0 => true,
         -1 => degree.Number is not (1 or 4 or 8),
-        1 => degree.Number is 2 or 4 or 5,
+        1 => degree.Number is 1 or 2 or 4 or 5 or 6,
         _ => false,
     };
 }

@@ -18,16 +18,20 @@ internal static class RegisterPlanner
     private const double StrainWeight = 1.2;
     private const double BelowHomeWeight = 1.5;
     private const double AboveHomeWeight = 0.25;
-    private const double LeapWeight = 0.35;
-    private const double ConnectedLeapWeight = 0.7;
+    // A small leap into the next figure is no reason to play it an octave up.
+    private const double AboveHomeWeightOfJoined = 0.5;
+    // Figures that stand for themselves keep the register: one chord has one place wherever it comes back.
+    private const double LeapWeight = 0.12;
 
     /// <summary>The root pitch of each figure. A figure that fits nowhere gets the octave in which most of it does.</summary>
     /// <param name="needs">What each chord needs, in order.</param>
     /// <param name="range">What can be played.</param>
-    /// <param name="connected">Whether each figure leads into the next, so that leaps between them matter more than the register.</param>
-    public static ImmutableArray<Pitch> Plan(IReadOnlyList<RegisterNeed> needs, NeckRange range, bool connected = false)
+    /// <param name="joinCost">
+    /// What it costs to go from the figure of an index on one root to the next figure on another, for figures that lead into each other;
+    /// null to weigh the leap between them lightly.
+    /// </param>
+    public static ImmutableArray<Pitch> Plan(IReadOnlyList<RegisterNeed> needs, NeckRange range, Func<int, Pitch, Pitch, double>? joinCost = null)
     {
-        var leapWeight = connected ? ConnectedLeapWeight : LeapWeight;
         if (needs.Count == 0) return [];
         var layers = new List<(int Root, double Cost, int From)>[needs.Count];
         for (var i = 0; i < needs.Count; i++)
@@ -36,7 +40,7 @@ internal static class RegisterPlanner
             var need = needs[i];
             for (var root = Lowest(need, range); root <= range.Highest + 12; root += 12)
             {
-                var cost = PlaceCost(need, root, range);
+                var cost = PlaceCost(need, root, range, joinCost is null ? AboveHomeWeight : AboveHomeWeightOfJoined);
                 var from = -1;
                 if (i > 0)
                 {
@@ -44,8 +48,10 @@ internal static class RegisterPlanner
                     for (var k = 0; k < layers[i - 1].Count; k++)
                     {
                         var previous = layers[i - 1][k];
-                        var leap = Math.Abs(root + need.Offsets[0] - (previous.Root + needs[i - 1].Offsets[^1]));
-                        var sum = previous.Cost + (leap * leapWeight);
+                        var join = joinCost is null
+                            ? LeapWeight * Math.Abs(root + need.Offsets[0] - (previous.Root + needs[i - 1].Offsets[^1]))
+                            : joinCost(i - 1, Pitch.AtOrAbove(needs[i - 1].Root, previous.Root), Pitch.AtOrAbove(need.Root, root));
+                        var sum = previous.Cost + join;
                         if (sum >= best) continue;
                         best = sum;
                         from = k;
@@ -78,7 +84,7 @@ internal static class RegisterPlanner
         return start + NoteMath.Modulo(need.Root.PitchClass - start, 12);
     }
 
-    private static double PlaceCost(RegisterNeed need, int root, NeckRange range)
+    private static double PlaceCost(RegisterNeed need, int root, NeckRange range, double aboveHomeWeight)
     {
         var cost = 0.0;
         var lowest = int.MaxValue;
@@ -88,6 +94,6 @@ internal static class RegisterPlanner
             lowest = Math.Min(lowest, midi);
             cost += range.CanPlay(midi) ? StrainWeight * range.Strain(midi) / need.Offsets.Length : OffNeck;
         }
-        return cost + (lowest < range.Home ? (range.Home - lowest) * BelowHomeWeight : Math.Max(0, lowest - range.Home - 4) * AboveHomeWeight);
+        return cost + (lowest < range.Home ? (range.Home - lowest) * BelowHomeWeight : Math.Max(0, lowest - range.Home - 4) * aboveHomeWeight);
     }
 }

@@ -31,16 +31,12 @@ internal sealed class Pentatonic : ExerciseStyle
         var withBlueNote = context.Request.Word("kind") == "blues";
         var direction = context.Request.Word("direction");
         var ofKey = context.Request.Word("scale") == "key";
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, _) =>
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
             var scale = ofKey ? OfKey(step, context.Key, withBlueNote) : OfChord(step, withBlueNote);
-            var up = Enumerable.Range(0, scale.Length + 1).Select(i => ChordStack.At(scale, i)).ToList();
-            return direction switch
-            {
-                "up" => [.. up],
-                "down" => [.. Enumerable.Reverse(up)],
-                _ => [.. up, .. Enumerable.Reverse(up).Skip(1).SkipLast(1)],
-            };
+            if (direction == "both" && room >= 2 * scale.Length) return Figures.UpAndBack(i => ChordStack.At(scale, i), scale.Length, room);
+            var up = Enumerable.Range(0, scale.Length + 1).Select(i => ChordStack.At(scale, i));
+            return Figures.TurningBack([.. direction == "down" ? up.Reverse() : up], room);
         });
     }
 

@@ -13,7 +13,7 @@ internal sealed class ScaleRun : ExerciseStyle
     public override string Group => "scales";
     public override ImmutableArray<StyleOption> Options =>
     [
-        new("direction", OptionType.Choice, "Which way it runs.", "both") { Choices = ["up", "down", "both"] },
+        new("direction", OptionType.Choice, "Which way it runs; where one way fills a chord, both ways take turns.", "both") { Choices = ["up", "down", "both"] },
         new("scale", OptionType.Choice, "The scale suggested for each chord, or the notes of the key.", "chord") { Choices = ["chord", "key"] },
         new("octaves", OptionType.Number, "How far it reaches.", "1") { Minimum = 1, Maximum = 2 },
     ];
@@ -27,23 +27,24 @@ internal sealed class ScaleRun : ExerciseStyle
         var direction = context.Request.Word("direction");
         var octaves = context.Request.Number("octaves") ?? 1;
         var ofKey = context.Request.Word("scale") == "key";
+        var downward = true;
         return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
             var scale = ofKey ? step.KeyScale : step.Scale;
-            return step.IsFinal && direction != "down" ? Turn(scale, room) : Figure(scale, direction, octaves);
+            if (step.IsFinal && direction != "down") return Turn(scale, room);
+            downward = !downward;
+            return Figure(scale, direction, octaves, room, downward);
         });
     }
 
-    private static ImmutableArray<CellTone> Figure(ImmutableArray<Degree> scale, string direction, int octaves)
+    private static ImmutableArray<CellTone> Figure(ImmutableArray<Degree> scale, string direction, int octaves, int room, bool downward)
     {
-        var up = new List<CellTone>((scale.Length * octaves) + 1);
-        for (var i = 0; i <= scale.Length * octaves; i++) up.Add(CellTone.Of(scale[i % scale.Length]).Up(i / scale.Length));
-        return direction switch
-        {
-            "up" => [.. up],
-            "down" => [.. Enumerable.Reverse(up)],
-            _ => [.. up, .. Enumerable.Reverse(up).Skip(1).SkipLast(1)],
-        };
+        var top = scale.Length * octaves;
+        // Where one way fills the chord, the way back is for the next one.
+        if (direction == "both" && room != top + 1) return Figures.UpAndBack(i => ChordStack.At(scale, i), top, room);
+        var up = Enumerable.Range(0, top + 1).Select(i => ChordStack.At(scale, i));
+        var isDown = direction == "down" || (direction == "both" && downward);
+        return Figures.TurningBack([.. isDown ? up.Reverse() : up], room);
     }
 
     // Up and back within the last chord, so that the run ends on the root by step.

@@ -45,7 +45,7 @@ internal sealed class CellLine(ExerciseContext context, Func<Meter, RhythmPatter
             if (step.IsFinal) own = Resting.Shorten(own, step.End, NotesBeforeRest);
             _passages.Add(new Passage(step, own, figureOf(step, own.Length)));
         }
-        var roots = RegisterPlanner.Plan([.. _passages.Select(p => new RegisterNeed(p.Step.Chord.Root, Offsets(p)))], _range, connected: Lead is not null);
+        var roots = RegisterPlanner.Plan([.. _passages.Select(p => new RegisterNeed(p.Step.Chord.Root, Offsets(p)))], _range, Lead is null ? null : JoinCost);
         var writer = new LineWriter();
         var placer = new PitchPlacer(context, _range);
         for (var i = 0; i < _passages.Count; i++)
@@ -65,20 +65,15 @@ internal sealed class CellLine(ExerciseContext context, Func<Meter, RhythmPatter
         {
             var tone = figure[k % figure.Length];
             var fromLead = k - (notes.Length - lead.Length);
-            if (fromLead == -1 && lead.Length > 0 && k > 0 && roots[index] + tone.FromRoot == lead[0].Pitch) tone = Other(figure, tone, roots[index], lead[0].Pitch, notes[k - 1].Pitch);
+            if (fromLead == -1 && lead.Length > 0 && k > 0) tone = LeadUp.ToneBefore(figure, tone, step, roots[index], notes[k - 1].Pitch, lead[0].Pitch, _range);
+            var rests = step.IsFinal && k == notes.Length - 1 && !(k == 0 && RestsAlready(step, tone));
+            // The root is kept for the rest: no other one stands right before it.
+            if (step.IsFinal && k > 0 && k == notes.Length - 2 && tone.FromRoot == Interval.Unison) tone = figure.FirstOrDefault(t => t.FromRoot != Interval.Unison && roots[index] + t.FromRoot != notes[k - 1].Pitch, tone);
             var wanted = fromLead >= 0 ? lead[fromLead] : new NamedPitch(roots[index] + tone.FromRoot, tone.Degree);
             notes[k] = placer.Place(wanted, slots[k].Start);
-            var rests = step.IsFinal && k == notes.Length - 1 && !(k == 0 && RestsAlready(step, tone));
             if (rests) notes[k] = Resting.Root(roots[index], notes[Math.Max(0, k - 1)].Pitch, _range);
         }
         return notes;
-    }
-
-    // The note before a lead is not the one that the lead starts with.
-    private static CellTone Other(ImmutableArray<CellTone> figure, CellTone tone, Pitch root, Pitch after, Pitch before)
-    {
-        foreach (var other in figure) if (root + other.FromRoot != after && root + other.FromRoot != before) return other;
-        return tone;
     }
 
     private ImmutableArray<NamedPitch> LeadFrom(int index, ImmutableArray<Pitch> roots, PitchPlacer placer)
@@ -90,7 +85,31 @@ internal sealed class CellLine(ExerciseContext context, Func<Meter, RhythmPatter
         var (following, nextSlots, figure) = _passages[next];
         var first = placer.Place(new NamedPitch(roots[next] + figure[0].FromRoot, figure[0].Degree), nextSlots[0].Start).Pitch;
         if (following.IsFinal && nextSlots.Length == 1 && !RestsAlready(following, figure[0])) first = Resting.Root(roots[next], first, _range).Pitch;
-        return Lead(step, first, slots.Length - 1, _range);
+        return LeadInto(index, roots[index], first);
+    }
+
+    // The lead into a target; one that would strike the only note before it again starts a note later.
+    private ImmutableArray<NamedPitch> LeadInto(int index, Pitch root, Pitch target)
+    {
+        var (step, slots, figure) = _passages[index];
+        if (slots.Length < 2) return [];
+        var lead = Lead!(step, target, slots.Length - 1, _range);
+        return lead.Length > 1 && lead.Length == slots.Length - 1 && lead[0].Pitch == root + figure[0].FromRoot ? lead[1..] : lead;
+    }
+
+    // The leaps into the lead to the next chord, and out of it.
+    private double JoinCost(int index, Pitch from, Pitch to)
+    {
+        var (step, slots, figure) = _passages[index];
+        var target = to + _passages[index + 1].Figure[0].FromRoot;
+        var lead = LeadInto(index, from, target);
+        var lastOwn = slots.Length - lead.Length - 1;
+        var last = from + figure[lastOwn % figure.Length].FromRoot;
+        if (lead.IsEmpty) return LeadUp.LeapCost(last, target);
+        if (lastOwn == 0) return LeadUp.LeapCost(last, lead[0].Pitch) + LeadUp.LeapCost(lead[^1].Pitch, target);
+        var before = from + figure[(lastOwn - 1) % figure.Length].FromRoot;
+        last = from + LeadUp.ToneBefore(figure, figure[lastOwn % figure.Length], step, from, before, lead[0].Pitch, _range).FromRoot;
+        return LeadUp.LeapCost(before, last) + LeadUp.LeapCost(last, lead[0].Pitch) + LeadUp.LeapCost(lead[^1].Pitch, target);
     }
 
     private static bool RestsAlready(HarmonyStep step, CellTone tone) => tone.Degree is { } degree && (degree.Simple == Degree.Root || degree == step.BassDegree);

@@ -13,6 +13,9 @@ internal static class Resting
     /// <summary>Notes of the figure that come before the held root, when there is room.</summary>
     public const int UsualNotesBefore = 3;
 
+    // Half steps by which another octave has to lie nearer: a line comes home to the root it started its last chord from.
+    private const double AwayFromPlan = 3;
+
     /// <summary>The slots of the last chord, the last of them held to the chord's end.</summary>
     /// <param name="slots">The slots of the last chord.</param>
     /// <param name="end">The chord's end.</param>
@@ -51,7 +54,7 @@ internal static class Resting
         {
             if (!range.CanPlay(pitch.MidiNumber)) continue;
             var again = pitch.MidiNumber == previous.MidiNumber ? 13 : 0;
-            var cost = Math.Abs(pitch.MidiNumber - previous.MidiNumber) + again + range.Strain(pitch.MidiNumber) + (pitch == planned ? 0 : 0.5);
+            var cost = Math.Abs(pitch.MidiNumber - previous.MidiNumber) + again + range.Strain(pitch.MidiNumber) + (pitch == planned ? 0 : AwayFromPlan);
             if (cost >= lowest) continue;
             lowest = cost;
             best = pitch;
