@@ -53,5 +53,5 @@ internal static class CheckCommand
     }
 
     private static ImmutableArray<LintFinding> Look(BuiltLesson built, PageStyle style) =>
-        PageLint.Check(SheetComposer.Compose(HandoutAssembler.Assemble(built, HandoutWording.English), style), LeastMargin);
+        SheetLint.Check(HandoutAssembler.Assemble(built, HandoutWording.English), style, LeastMargin);
 }

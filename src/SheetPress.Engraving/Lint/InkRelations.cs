@@ -28,21 +28,21 @@ internal static class InkRelations
             MarkRole.Stem => b.Role switch
             {
                 MarkRole.Notehead or MarkRole.LedgerLine or MarkRole.Flag => sameEvent || SharesStem(a, b, unit),
-                MarkRole.Beam => sameMeasure,
+                // A beam carries the stems of its own voice, from that of its first note on.
+                MarkRole.Beam => sameMeasure && a.Origin.Voice == b.Origin.Voice && a.Origin.Event >= b.Origin.Event,
                 MarkRole.Stem => sameMeasure && SharesStem(a, b, unit),
-                MarkRole.Slide => false,
                 _ => false,
             },
             MarkRole.Beam => b.Role is MarkRole.Beam && sameMeasure && a.Origin.Voice == b.Origin.Voice,
             MarkRole.Notehead => b.Role switch
             {
-                MarkRole.LedgerLine => sameMeasure && Overlap(a, b),
-                MarkRole.Notehead => sameMeasure && SharesColumn(a, b, unit),
+                MarkRole.LedgerLine => sameEvent || IsOtherVoice(a, b) && SharesColumn(a, b, unit),
+                MarkRole.Notehead => IsOtherVoice(a, b) && SharesColumn(a, b, unit),
                 MarkRole.Flag => sameEvent,
                 _ => false,
             },
-            MarkRole.LedgerLine => b.Role is MarkRole.LedgerLine && sameMeasure && SharesColumn(a, b, unit) || b.Role is MarkRole.Flag && sameEvent,
-            MarkRole.FretNumber => b.Role is MarkRole.FretNumber && sameMeasure && SharesColumn(a, b, unit),
+            MarkRole.LedgerLine => b.Role is MarkRole.LedgerLine && IsOtherVoice(a, b) && SharesColumn(a, b, unit) || b.Role is MarkRole.Flag && sameEvent,
+            MarkRole.FretNumber => b.Role is MarkRole.FretNumber && IsOtherVoice(a, b) && SharesColumn(a, b, unit),
             MarkRole.Rest => b.Role is MarkRole.Rest && sameEvent,
             MarkRole.Tie or MarkRole.Slur => IsNote(b.Role) && NearEnd((CurveMark)a, b, unit) || b.Role is MarkRole.Tie or MarkRole.Slur && ContinuesAt(a, b, unit),
             // A letter stands over its arc, an arrow at its number; the distances are theirs to keep.
@@ -61,7 +61,9 @@ internal static class InkRelations
 
     private static bool IsSymbolInText(Mark mark) => mark.Origin.System < 0 && mark.Role is MarkRole.ChordSymbol or MarkRole.DegreeName or MarkRole.Roman or MarkRole.Tempo;
 
-    private static bool Overlap(Mark a, Mark b) => a.Bounds.Overlaps(b.Bounds);
+    // Two voices may share a head, and stand against each other in a second.
+    private static bool IsOtherVoice(Mark a, Mark b) =>
+        a.Origin.System == b.Origin.System && a.Origin.Measure == b.Origin.Measure && a.Origin.Voice != b.Origin.Voice;
 
     // Two voices on one stem line, or chords that share a head.
     private static bool SharesStem(Mark a, Mark b, double unit) =>

@@ -19,6 +19,8 @@ public enum LintRule
     Stretch,
     /// <summary>Text is smaller than seven points.</summary>
     TextSize,
+    /// <summary>A line of text runs into other text or over a rule of its table.</summary>
+    Text,
     /// <summary>A title stands at the foot of a page without its music.</summary>
     Title,
 }

@@ -31,6 +31,7 @@ public static class PageLint
         return InkLint.Check(marks, unit)
             .Concat(Systems(marks).SelectMany(s => NoteLint.Check(s, unit).Concat(BarlineLint.Check(s, unit))))
             .Concat(TextSizeLint.Check(marks, 1))
+            .Concat(TextLint.Check(marks))
             .Concat(Margins(page, margin))
             .Concat(Titles(page, margin));
     }

@@ -21,20 +21,22 @@ public static class SystemLint
     public static ImmutableArray<LintFinding> Check(EngravedSystem system, double staffSpace)
     {
         var marks = system.Drawing.Marks;
-        var findings = ImmutableArray.CreateBuilder<LintFinding>();
-        findings.AddRange(Music(marks, 1));
-        findings.AddRange(TextSizeLint.Check(marks, staffSpace));
-        foreach (var mark in marks)
+        return [.. Music(marks, 1), .. TextSizeLint.Check(marks, staffSpace), .. Frame(system)];
+    }
+
+    /// <summary>The rules about the width of a system.</summary>
+    internal static IEnumerable<LintFinding> Frame(EngravedSystem system)
+    {
+        foreach (var mark in system.Drawing.Marks)
         {
             var bounds = mark.Bounds;
-            if (bounds.Left < -LeftRoom || bounds.Right > system.Width + RightRoom) findings.Add(new LintFinding(LintRule.Margin, mark.Origin, bounds, $"{mark.Role} reaches beyond the system"));
+            if (bounds.Left < -LeftRoom || bounds.Right > system.Width + RightRoom) yield return new LintFinding(LintRule.Margin, mark.Origin, bounds, $"{mark.Role} reaches beyond the system");
         }
         if (system.StretchRatio is > MostStretch or < LeastStretch)
         {
-            var where = marks.Length > 0 ? marks[0].Origin with { Measure = system.FirstMeasure } : MarkOrigin.None;
-            findings.Add(new LintFinding(LintRule.Stretch, where, system.Drawing.Bounds, FormattableString.Invariant($"system is set to {system.StretchRatio:0.00} times its natural width")));
+            var where = (system.Drawing.Marks.FirstOrDefault()?.Origin ?? MarkOrigin.None) with { Measure = system.FirstMeasure };
+            yield return new LintFinding(LintRule.Stretch, where, system.Drawing.Bounds, FormattableString.Invariant($"system is set to {system.StretchRatio:0.00} times its natural width"));
         }
-        return findings.ToImmutable();
     }
 
     /// <summary>The rules that need no more than the marks of one system.</summary>

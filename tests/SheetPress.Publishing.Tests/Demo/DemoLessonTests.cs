@@ -91,7 +91,7 @@ public class DemoLessonTests
         var built = Build(name);
         foreach (var paper in (PaperSize[])[PaperSize.A4, PaperSize.Letter])
         {
-            var findings = PageLint.Check(Compose(built, paper), margin: 15);
+            var findings = SheetLint.Check(HandoutAssembler.Assemble(built, HandoutWording.English), PageStyle.Handout(paper), margin: 15);
             findings.ShouldBeEmpty(string.Join("\n", findings.Take(20)));
         }
     }
