@@ -5,44 +5,43 @@ using SheetPress.Lessons;
 using SheetPress.PageCorpus;
 using SheetPress.Publishing;
 
-// Typesets random lessons and looks over their systems and pages: dotnet run --project tools/SheetPress.PageCorpus -- [LESSONS] [FIRST]
+// Typesets random lessons and looks over their pages: dotnet run --project tools/SheetPress.PageCorpus -- [LESSONS] [FIRST] [FOLDER]
+// With a folder the pages of lessons with findings (of all when LESSONS is below 20) are written there as PNG.
 const double margin = 15;
+const int fewLessons = 20;
 var lessons = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 800;
 var first = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 1;
-var (systems, pages, exercises, refused) = (0, 0, 0, 0);
+var folder = args.Length > 2 ? Directory.CreateDirectory(args[2]).FullName : null;
+var (systems, pages, exercises) = (0, 0, 0);
 var findings = new ConcurrentBag<(int Lesson, LintFinding Finding)>();
 var problems = new ConcurrentDictionary<string, int>();
 Parallel.For(first, first + lessons, number =>
 {
-    var source = new SourceText(string.Create(CultureInfo.InvariantCulture, $"lesson-{number}.yaml"), LessonWriter.Write(number));
+    var random = new LessonWriter(number);
+    var source = new SourceText(string.Create(CultureInfo.InvariantCulture, $"lesson-{number}.yaml"), random.Text);
     var bag = new DiagnosticBag(source);
     var lesson = LessonReader.Read(source, bag);
-    foreach (var item in bag.Items) problems.AddOrUpdate(item.Code + ": " + item.Message, 1, (_, n) => n + 1);
-    if (lesson is null) return;
-    // An exercise that its style refuses for good reason (slap on a mandolin) is counted, not looked at.
-    var built = LessonBuilder.Build(lesson, bag);
-    Interlocked.Add(ref refused, lesson.Exercises.Length - built.Exercises.Length);
+    var built = lesson is null ? null : LessonBuilder.Build(lesson, bag);
+    foreach (var item in bag.Items) problems.AddOrUpdate(item.Code, 1, (_, n) => n + 1);
+    if (lesson is null || built is null) return;
+    // An exercise that its style refuses for good reason (slap on a mandolin) is reported among the problems, not looked at.
     Interlocked.Add(ref exercises, built.Exercises.Length);
-    var style = PageStyle.Handout(number % 2 == 0 ? PaperSize.A4 : PaperSize.Letter);
-    foreach (var exercise in built.Exercises)
-    {
-        var engraved = ScoreEngraver.Engrave(exercise.Score, style.TextWidth / style.StaffSpace, new EngravingOptions { StaffSpace = style.StaffSpace });
-        Interlocked.Add(ref systems, engraved.Systems.Length);
-        foreach (var system in engraved.Systems)
-        {
-            foreach (var finding in SystemLint.Check(system, style.StaffSpace)) findings.Add((number, finding));
-        }
-    }
-    var document = SheetComposer.Compose(HandoutAssembler.Assemble(built, HandoutWording.English), style);
+    var content = HandoutAssembler.Assemble(built, HandoutWording.English);
+    var document = SheetComposer.Compose(content, random.Style);
+    var found = SheetLint.Check(content, random.Style, margin);
+    foreach (var finding in found) findings.Add((number, finding));
     Interlocked.Add(ref pages, document.Pages.Length);
-    foreach (var finding in PageLint.Check(document, margin))
+    foreach (var exercise in content.Exercises) Interlocked.Add(ref systems, ScoreEngraver.Engrave(exercise.Score, random.Style.TextWidth / random.Style.StaffSpace, new EngravingOptions { StaffSpace = random.Style.StaffSpace }).Systems.Length);
+    if (folder is null || (found.IsEmpty && lessons >= fewLessons)) return;
+    for (var i = 0; i < document.Pages.Length; i++)
     {
-        if (finding.Where.System < 0) findings.Add((number, finding));
+        using var file = File.Create(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"lesson-{number}-page-{i + 1}.png")));
+        PngWriter.Write(document.Pages[i], file, 110);
     }
 });
 
 foreach (var (problem, count) in problems.OrderByDescending(p => p.Value)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{count} x {problem}"));
-foreach (var (lesson, finding) in findings.OrderBy(f => f.Lesson).Take(60)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"lesson {lesson}: {finding}"));
-Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{lessons} lessons, {exercises} exercises ({refused} refused), {systems} systems, {pages} pages"));
+foreach (var (lesson, finding) in findings.OrderBy(f => f.Lesson)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"lesson {lesson}: {finding}"));
+Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{lessons} lessons, {exercises} exercises, {systems} systems, {pages} pages"));
 foreach (var rule in Enum.GetValues<LintRule>()) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{rule}: {findings.Count(f => f.Finding.Rule == rule)}"));
-return findings.IsEmpty && problems.IsEmpty ? 0 : 1;
+return findings.IsEmpty ? 0 : 1;
