@@ -36,12 +36,9 @@ public static class LessonBuilder
         var line = request.Style.Generate(context);
         if (diagnostics.Items.Count(d => d.Severity == Severity.Error) > errorsBefore) return null;
 
-        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, context.Level, [.. lesson.Progression.Chords.Where(c => !c.IsHeld).Select(c => c.Start)]);
-        if (fingered.FailedNote >= 0)
-        {
-            diagnostics.Add(request.Span, Unplayable(lesson, request, line.Notes[fingered.FailedNote], fingered.Reason));
-            return null;
-        }
+        var lower = request.Style.GenerateLower(context);
+        if (diagnostics.Items.Count(d => d.Severity == Severity.Error) > errorsBefore) return null;
+        if (Finger(context, line, lower) is not { } fingered) return null;
         var title = request.Title ?? request.Style.Title;
         var header = new ScoreHeader
         {
@@ -56,11 +53,13 @@ public static class LessonBuilder
             ShowDegrees = request.ShowDegrees ?? context.Level <= DegreesUpToLevel,
             ShowCounts = request.ShowCounts ?? line.Notes.Any(n => n.Count is not null),
             ShowRomans = request.ShowRomans ?? false,
+            ShowRhythm = request.Rhythm is not null,
             MeasuresPerSystem = request.MeasuresPerSystem,
         };
+        var frame = request.ShowShapes == true ? ChordShapes.Over(context, fingered.Line) : lesson.Progression.Measures;
         try
         {
-            return new BuiltExercise(request, fingered.Line, fingered.Summary, ScoreBuilder.Build(header, lesson.Progression.Measures, fingered.Line));
+            return new BuiltExercise(request, fingered.Line, fingered.Summary, ScoreBuilder.Build(header, frame, fingered.Line, fingered.Lower));
         }
         catch (UnwritableRhythmException e)
         {
@@ -69,15 +68,32 @@ public static class LessonBuilder
         }
     }
 
+    private static (Line Line, Line? Lower, FingeringSummary? Summary)? Finger(ExerciseContext context, Line line, Line? lower)
+    {
+        var (lesson, request) = (context.Lesson, context.Request);
+        ImmutableArray<Fraction> chordStarts = [.. lesson.Progression.Chords.Where(c => !c.IsHeld).Select(c => c.Start)];
+        if (lower is not null)
+        {
+            var both = TwoVoiceFingering.Apply(line, lower, lesson.Instrument, request.Neck, context.Level, chordStarts);
+            if (both.FailedAt is not { } at) return (both.Upper, both.Lower, both.Summary);
+            context.Diagnostics.Add(request.Span, Unplayable(lesson, request, at, both.Reason));
+            return null;
+        }
+        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, context.Level, chordStarts);
+        if (fingered.FailedNote < 0) return (fingered.Line, null, fingered.Summary);
+        context.Diagnostics.Add(request.Span, Unplayable(lesson, request, line.Notes[fingered.FailedNote].Start, fingered.Reason));
+        return null;
+    }
+
     private static Problem Unwritable(ExerciseRequest request, UnwritableRhythmException e) => new(
         "not-writable",
         Severity.Error,
         string.Create(CultureInfo.InvariantCulture, $"The rhythm of \"{request.Title ?? request.Style.Title}\" cannot be written in bar {e.MeasureIndex + 1}: it falls between sixty-fourth notes and is no group of 3, 5, 6 or 7."),
         "Use longer values there, or fewer dots.");
 
-    private static Problem Unplayable(Lesson lesson, ExerciseRequest request, LineNote note, string reason)
+    private static Problem Unplayable(Lesson lesson, ExerciseRequest request, Fraction start, string reason)
     {
-        var (bar, beat) = BarAndBeat(lesson.Progression, note.Start);
+        var (bar, beat) = BarAndBeat(lesson.Progression, start);
         return new Problem(
             "not-playable",
             Severity.Error,

@@ -461,6 +461,15 @@ public static class DiagnosticCodes
     /// <summary>A string or fret on which the pitch does not lie.</summary>
     public const string PinMisses = "pin-misses";
 
+    /// <summary>A finger that the hand does not have, or one for several notes.</summary>
+    public const string NoSuchFinger = "no-such-finger";
+
+    /// <summary>A pitch that is no natural harmonic.</summary>
+    public const string NoHarmonic = "no-harmonic";
+
+    /// <summary>A slur with one end.</summary>
+    public const string OpenSlur = "open-slur";
+
     /// <summary>A style that makes no sense on the instrument.</summary>
     public const string WrongInstrument = "wrong-instrument";
 

@@ -31,6 +31,8 @@ public abstract class ExerciseStyle
     public virtual ImmutableArray<ExerciseRequest> Expand(ExerciseRequest request) => [request];
     /// <summary>Makes the line: sounding pitches with degrees, rhythm and marks, before fingering. Problems are reported to the context.</summary>
     public abstract Line Generate(ExerciseContext context);
+    /// <summary>The lower of two voices on one staff; null for a single voice.</summary>
+    public virtual Line? GenerateLower(ExerciseContext context) => null;
 }
 
 /// <summary>All that a style may look at.</summary>

@@ -7,7 +7,7 @@ namespace SheetPress.Lessons;
 internal static class FingeringPath
 {
     /// <summary>One grip for each note, or the index of the first note that cannot be reached.</summary>
-    public static (Grip[] Path, int FailedNote) Find(ImmutableArray<LineNote> notes, ImmutableArray<Grip>[] grips, FingeringCosts costs, ImmutableArray<Fraction> chordStarts)
+    public static (Grip[] Path, int FailedNote) Find(ImmutableArray<LineNote> notes, ImmutableArray<Grip>[] grips, FingeringCosts costs, ImmutableArray<Fraction> chordStarts, ImmutableArray<(int Before, int Now)>[]? held = null)
     {
         var best = new double[notes.Length][];
         var before = new int[notes.Length][];
@@ -24,6 +24,7 @@ internal static class FingeringPath
             var step = FingeringStep.Between(notes[n - 1], notes[n], chordStarts);
             var previous = grips[n - 1];
             var previousBest = best[n - 1];
+            var kept = held?[n] ?? [];
             var reached = false;
             for (var i = 0; i < here.Length; i++)
             {
@@ -31,7 +32,7 @@ internal static class FingeringPath
                 var to = here[i];
                 for (var j = 0; j < previous.Length; j++)
                 {
-                    if (previousBest[j] >= least || (step.SameString && !Joins(previous[j], to))) continue;
+                    if (previousBest[j] >= least || (step.SameString && !Joins(previous[j], to)) || !Keeps(previous[j], to, kept)) continue;
                     var cost = previousBest[j] + costs.Between(previous[j], to, step);
                     if (cost < least) (least, from) = (cost, j);
                 }
@@ -64,6 +65,12 @@ internal static class FingeringPath
             sum += costs.Between(path[n - 1], path[n], step) + path[n].Cost;
         }
         return sum;
+    }
+
+    private static bool Keeps(Grip from, Grip to, ImmutableArray<(int Before, int Now)> held)
+    {
+        foreach (var (before, now) in held) if (from.Positions[before] != to.Positions[now]) return false;
+        return true;
     }
 
     // A hammer-on, pull-off or slide stays on its string; in chords every tone of the smaller one has a partner on its string.

@@ -23,13 +23,15 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
         {
             if (tone.Position is { } pinned && !Fits(tone, pinned))
                 return string.Create(CultureInfo.InvariantCulture, $"{tone.Pitch} is not at string {pinned.String}, fret {pinned.Fret}");
-            if (Places(tone, note).Any()) continue;
+            if (Places(tone, note).Any(p => p.Fret > 0 || tone.Finger is null)) continue;
+            if (tone.Finger is { } finger && Places(tone, note).Any()) return $"{tone.Pitch} lies on an open string and takes no finger {finger}";
             var lowest = instrument.OpenStrings.Min(p => p.MidiNumber) + instrument.Capo;
             var highest = instrument.OpenStrings.Max(p => p.MidiNumber) + instrument.FretCount;
             if (tone.Pitch.MidiNumber < lowest) return $"{tone.Pitch} is below the lowest note of the {instrument.Name}";
             if (tone.Pitch.MidiNumber > highest) return $"{tone.Pitch} is above the highest note of the {instrument.Name}";
             return $"{tone.Pitch} does not lie within the frets and strings asked for";
         }
+        if (note.Tones.Length == 1) return $"{note.Tones[0].Pitch} cannot be reached as asked for";
         return $"the chord {string.Join(" ", note.Tones.Select(t => t.Pitch))} cannot be held with one hand on the {instrument.Name}";
     }
 
@@ -42,11 +44,13 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
             var side = costs.StrokeSide(note.Stroke, place.String);
             if (place.Fret == 0)
             {
+                if (tone.Finger is not null) continue;
                 grips.Add(Make([place], [0], 1, FingeringCosts.Open() + side, isOpen: true));
                 continue;
             }
             for (var finger = 1; finger <= 4; finger++)
             {
+                if (tone.Finger is { } asked && asked != finger) continue;
                 for (var handAt = Math.Max(1, place.Fret - 4); handAt <= Math.Min(place.Fret + 1, hand.HighestFret); handAt++)
                 {
                     if (!hand.Uses(finger, handAt, _widestSpan)) continue;
@@ -151,6 +155,11 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
             yield break;
         }
         var instrument = hand.Instrument;
+        if (tone.Head == Notehead.Harmonic)
+        {
+            foreach (var harmonic in NaturalHarmonics.PlacesOf(instrument, tone.Pitch.MidiNumber)) if (harmonic.Fret <= hand.HighestFret && neck.Allows(harmonic)) yield return harmonic;
+            yield break;
+        }
         // A slide or a bend needs a finger on the string.
         var needsFinger = note.Connection == Connection.Slide || note.BendHalfSteps is not null || note.SlideIn != LooseSlide.None || note.SlideOut != LooseSlide.None;
         for (var s = instrument.StringCount; s >= 1; s--)
@@ -165,7 +174,9 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
 
     private bool Fits(LineTone tone, FretPosition place) =>
         place.String >= 1 && place.String <= hand.Instrument.StringCount && place.Fret >= 0 && place.Fret <= hand.HighestFret
-        && hand.Instrument.MidiNumberAt(place.String, place.Fret) == tone.Pitch.MidiNumber;
+        && (tone.Head == Notehead.Harmonic
+            ? NaturalHarmonics.HalfStepsAt(place.Fret) is { } halfSteps && hand.Instrument.MidiNumberAt(place.String, 0) + halfSteps == tone.Pitch.MidiNumber
+            : hand.Instrument.MidiNumberAt(place.String, place.Fret) == tone.Pitch.MidiNumber);
 
     private static Grip Make(ImmutableArray<FretPosition> positions, ImmutableArray<int> fingers, int handAt, double cost, bool isOpen) =>
         new() { Positions = positions, Fingers = fingers, Hand = handAt, Cost = cost, IsOpen = isOpen };

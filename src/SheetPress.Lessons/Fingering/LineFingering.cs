@@ -12,7 +12,12 @@ public static class LineFingering
     /// <param name="neck">What the author asked for.</param>
     /// <param name="level">Level 1 to 5; a higher level allows wider stretches.</param>
     /// <param name="chordStarts">Starts of the chords in quarter notes, in order: the hand likes to move with the harmony. May be empty.</param>
-    public static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level, ImmutableArray<Fraction> chordStarts)
+    public static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level, ImmutableArray<Fraction> chordStarts) =>
+        Apply(line, instrument, neck, level, chordStarts, held: null);
+
+    /// <summary>The same for a line in which tones sound on from one event into the next, as they do where two voices are played by one hand.</summary>
+    /// <param name="held">For each event which of its tones (<c>Now</c>) sound on from the event before (<c>Before</c>): they stay where they are. Null for none.</param>
+    internal static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level, ImmutableArray<Fraction> chordStarts, ImmutableArray<(int Before, int Now)>[]? held)
     {
         if (line.Notes.IsEmpty) return new FingeringResult(line, -1, "");
         var hand = new HandModel(instrument);
@@ -20,10 +25,10 @@ public static class LineFingering
         var finder = new GripFinder(hand, costs, neck, level);
         var (grips, failed) = FindGrips(line.Notes, finder);
         if (failed >= 0) return new FingeringResult(line, failed, finder.Explain(line.Notes[failed]));
-        var (path, unreached) = FingeringPath.Find(line.Notes, grips, costs, chordStarts);
+        var (path, unreached) = FingeringPath.Find(line.Notes, grips, costs, chordStarts, held);
         if (unreached >= 0)
-            return new FingeringResult(line, unreached, $"{line.Notes[unreached - 1].Tones[0].Pitch} and {line.Notes[unreached].Tones[0].Pitch} are joined but do not lie on one string");
-        path = FingeringPath.Find(line.Notes, PlaceHabits.Apply(line.Notes, grips, path, chordStarts), costs, chordStarts).Path;
+            return new FingeringResult(line, unreached, held is { } h && !h[unreached].IsEmpty ? "the hand cannot hold what sounds on while it plays the rest" : $"{line.Notes[unreached - 1].Tones[0].Pitch} and {line.Notes[unreached].Tones[0].Pitch} are joined but do not lie on one string");
+        path = FingeringPath.Find(line.Notes, PlaceHabits.Apply(line.Notes, grips, path, chordStarts), costs, chordStarts, held).Path;
         return new FingeringResult(line with { Notes = Place(line.Notes, path) }, -1, "") { Summary = Summarise(line.Notes, path, hand, costs, chordStarts) };
     }
 
@@ -118,6 +123,8 @@ public static class LineFingering
             {
                 text.Append((char)(tone.Pitch.MidiNumber + 64));
                 if (tone.Position is { } p) text.Append((char)(p.String + 1000)).Append((char)(p.Fret + 2000));
+                if (tone.Finger is { } finger) text.Append((char)(finger + 4000));
+                if (tone.Head == Notehead.Harmonic) text.Append('h');
             }
             text.Append((char)((int)note.Stroke + 3000));
             var needsFinger = note.Connection == Connection.Slide || note.BendHalfSteps is not null || note.SlideIn != LooseSlide.None || note.SlideOut != LooseSlide.None;

@@ -31,6 +31,8 @@ public sealed record ExerciseRequest
     public bool? ShowCounts { get; init; }
     /// <summary>Whether to show roman numerals; null likewise.</summary>
     public bool? ShowRomans { get; init; }
+    /// <summary>Whether to show small chord diagrams over the chord symbols; null likewise.</summary>
+    public bool? ShowShapes { get; init; }
     /// <summary>
     /// Marks for the strokes in turn, from the first on and over again; empty for none. A rhythm the lesson gives has them already;
     /// a style's own rhythm takes them with <see cref="RhythmPattern.WithMarks"/>.

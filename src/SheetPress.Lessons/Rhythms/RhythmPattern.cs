@@ -14,25 +14,13 @@ public sealed record RhythmCell
     public bool IsRest { get; init; }
     /// <summary>Counting syllable, when the rhythm was given by counting.</summary>
     public string? Count { get; init; }
-    /// <summary>Articulations marked in the rhythm.</summary>
-    public Articulations Articulations { get; init; }
-    /// <summary>Stroke marked in the rhythm (thumb, pop).</summary>
-    public Stroke Stroke { get; init; }
-    /// <summary>Head marked in the rhythm (ghost, dead).</summary>
-    public Notehead Head { get; init; }
-    /// <summary>Connection to the next stroke marked in the rhythm.</summary>
-    public Connection Connection { get; init; }
+    /// <summary>Marks of the stroke.</summary>
+    public StrokeMarks Marks { get; init; }
     /// <summary>End in quarter notes from the start of the pattern.</summary>
     public Fraction End => Start + Duration;
 
     /// <summary>The cell with marks added to the ones it has; a rest stays as it is.</summary>
-    public RhythmCell With(StrokeMarks marks) => IsRest ? this : this with
-    {
-        Articulations = Articulations | marks.Articulations,
-        Stroke = marks.Stroke == Stroke.None ? Stroke : marks.Stroke,
-        Head = marks.Head == Notehead.Normal ? Head : marks.Head,
-        Connection = marks.Connection == Connection.None ? Connection : marks.Connection,
-    };
+    public RhythmCell With(StrokeMarks marks) => IsRest ? this : this with { Marks = Marks.With(marks) };
 }
 
 /// <summary>A rhythm that repeats: cells in order that fill its length.</summary>

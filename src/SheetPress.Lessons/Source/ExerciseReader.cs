@@ -36,10 +36,11 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         Degrees,
         Counts,
         Romans,
+        Shapes,
         Nothing,
     }
 
-    private static readonly (string, Row)[] Rows = [("fingers", Row.Fingers), ("degrees", Row.Degrees), ("counts", Row.Counts), ("romans", Row.Romans), ("nothing", Row.Nothing)];
+    private static readonly (string, Row)[] Rows = [("fingers", Row.Fingers), ("degrees", Row.Degrees), ("counts", Row.Counts), ("romans", Row.Romans), ("shapes", Row.Shapes), ("nothing", Row.Nothing)];
 
     /// <summary>The exercises in order, faulty ones left out.</summary>
     public ImmutableArray<ExerciseRequest> Read(SourceNode node)
@@ -116,6 +117,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             ShowDegrees = Shown(Row.Degrees),
             ShowCounts = Shown(Row.Counts),
             ShowRomans = Shown(Row.Romans),
+            ShowShapes = Shown(Row.Shapes),
             Ladder = ladder,
             MeasuresPerSystem = measures,
             Seed = seed ?? 1,

@@ -18,12 +18,16 @@ public static class ScoreBuilder
         var plans = MeasurePlan.Of(frame);
         var upper = new VoiceWriter(line, frame, plans);
         var lower = secondVoice is null ? null : new VoiceWriter(secondVoice, frame, plans);
+        var loudness = LineDynamics.Of(line, frame, plans);
         var measures = ImmutableArray.CreateBuilder<Measure>(frame.Count);
         for (var i = 0; i < frame.Count; i++)
         {
             var voice = upper.Write(i);
             ImmutableArray<Voice> voices = lower?.Write(i) is { } second && second.Events.Any(e => !e.IsRest) ? [voice, second] : [voice];
-            measures.Add(ToMeasure(frame[i], plans[i].Number, voices, isLast: i == frame.Count - 1));
+            var measure = ToMeasure(frame[i], plans[i].Number, voices, isLast: i == frame.Count - 1);
+            if (!loudness[i].IsEmpty) measure = measure with { Directions = [.. measure.Directions.Concat(loudness[i]).OrderBy(d => d.Offset)] };
+            if (i > 0 && MeasureRepeats.IsOne(header.Layout, frame[i], plans[i], line, measures[i - 1], measure)) measure = measure with { RepeatsPrevious = true, Voices = measures[i - 1].Voices };
+            measures.Add(measure);
         }
         return new Score
         {
@@ -38,6 +42,7 @@ public static class ScoreBuilder
             ShowDegrees = header.ShowDegrees,
             ShowCounts = header.ShowCounts,
             ShowRomans = header.ShowRomans,
+            ShowRhythm = header.ShowRhythm,
             MeasuresPerSystem = header.MeasuresPerSystem,
             Measures = measures.MoveToImmutable(),
         };

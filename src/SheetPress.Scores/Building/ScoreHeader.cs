@@ -36,6 +36,9 @@ public sealed record ScoreHeader
     /// <summary>Whether roman numerals stand in a row under the staves.</summary>
     public bool ShowRomans { get; init; }
 
+    /// <summary>Whether a chord chart shows the rhythm of the notes, in slashes, in place of one slash for each beat.</summary>
+    public bool ShowRhythm { get; init; }
+
     /// <summary>Measures a system, when the author fixed them; null lets the page decide.</summary>
     public int? MeasuresPerSystem { get; init; }
 }

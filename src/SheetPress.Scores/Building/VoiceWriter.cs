@@ -137,6 +137,8 @@ internal sealed class VoiceWriter
             Articulations = articulations,
             Stroke = isFirst ? note.Stroke : Stroke.None,
             Connection = isLast ? note.Connection : Connection.None,
+            SlurStart = isFirst && note.SlurStart,
+            SlurStop = isLast && note.SlurStop,
             SlideIn = isFirst ? note.SlideIn : LooseSlide.None,
             SlideOut = isLast ? note.SlideOut : LooseSlide.None,
             BendHalfSteps = isFirst ? note.BendHalfSteps : null,

@@ -6,6 +6,24 @@ namespace SheetPress.Scores;
 /// </summary>
 public static class NaturalHarmonics
 {
+    // From the easiest to sound to the hardest.
+    private static readonly int[] Frets = [12, 7, 5, 19, 24, 4, 9, 16];
+
+    /// <summary>Where a sounding pitch can be had as a natural harmonic, the easiest places first; empty when it is none of an open string.</summary>
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="midiNumber">The pitch that sounds.</param>
+    public static IEnumerable<FretPosition> PlacesOf(Instrument instrument, int midiNumber)
+    {
+        foreach (var fret in Frets)
+        {
+            if (fret > instrument.PlayableFrets) continue;
+            for (var number = 1; number <= instrument.StringCount; number++)
+            {
+                if (instrument.MidiNumberAt(number, 0) + HalfStepsAt(fret) == midiNumber) yield return new FretPosition(number, fret);
+            }
+        }
+    }
+
     /// <summary>Half steps above the open string (at the capo) that the harmonic at a fret sounds, rounded to equal temperament; null when there is none in use.</summary>
     public static int? HalfStepsAt(int fret) => fret switch
     {

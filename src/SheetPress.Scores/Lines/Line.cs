@@ -50,6 +50,21 @@ public sealed record LineNote
     /// <summary>Bend in half steps; null for none.</summary>
     public double? BendHalfSteps { get; init; }
 
+    /// <summary>Whether a phrasing slur starts here.</summary>
+    public bool SlurStart { get; init; }
+
+    /// <summary>Whether a phrasing slur stops here.</summary>
+    public bool SlurStop { get; init; }
+
+    /// <summary>Loudness from here on ("mf"); null for as before.</summary>
+    public string? Dynamic { get; init; }
+
+    /// <summary>A change of loudness that starts or ends here.</summary>
+    public Hairpin Hairpin { get; init; }
+
+    /// <summary>Whether its measure is to be printed as the sign for the measure before, where it is the same.</summary>
+    public bool IsSimile { get; init; }
+
     /// <summary>Counting syllable; null for none.</summary>
     public string? Count { get; init; }
 
@@ -97,6 +112,9 @@ public sealed record FrameMeasure
 
     /// <summary>Whether a new system is wanted before this measure.</summary>
     public bool BreakBefore { get; init; }
+
+    /// <summary>Whether the author wrote it as the measure before once more: a chord chart prints the sign for that.</summary>
+    public bool RepeatsPrevious { get; init; }
 
     /// <summary>Barline at the end; null lets the builder choose (single, and final at the end).</summary>
     public Barline? Barline { get; init; }

@@ -69,6 +69,19 @@ public enum LooseSlide
     Above,
 }
 
+/// <summary>A gradual change of loudness that starts or ends at a note.</summary>
+public enum Hairpin
+{
+    /// <summary>None.</summary>
+    None,
+    /// <summary>Growing louder from here to the next dynamic, hairpin or end.</summary>
+    Crescendo,
+    /// <summary>Growing softer from here on.</summary>
+    Diminuendo,
+    /// <summary>The change is complete where this note ends.</summary>
+    Stop,
+}
+
 /// <summary>The state of one beam level at an event.</summary>
 public enum BeamState
 {

@@ -18,7 +18,7 @@ internal static class DiagnosticCases
         DiagnosticCodes.BarStrokes, DiagnosticCodes.NoRhythm, DiagnosticCodes.RhythmTwice, DiagnosticCodes.MissingValue, DiagnosticCodes.TooManyBars,
         DiagnosticCodes.UnevenRepeat, DiagnosticCodes.NoChord, DiagnosticCodes.NoNextChord, DiagnosticCodes.CannotHold,
         DiagnosticCodes.PatternOfNothing, DiagnosticCodes.TonesAndLines, DiagnosticCodes.StyleNameTaken, DiagnosticCodes.PatternHasRhythm, DiagnosticCodes.OtherMeter, DiagnosticCodes.OffTheNeck, DiagnosticCodes.PinMisses,
-        DiagnosticCodes.WrongInstrument,
+        DiagnosticCodes.WrongInstrument, DiagnosticCodes.NoSuchFinger, DiagnosticCodes.NoHarmonic, DiagnosticCodes.OpenSlur,
     ];
 
     /// <summary>All cases.</summary>

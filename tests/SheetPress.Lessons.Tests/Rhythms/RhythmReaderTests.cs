@@ -33,10 +33,10 @@ public class RhythmReaderTests
     private static string Describe(RhythmCell cell)
     {
         var text = (cell.IsRest ? "-" : "") + cell.Duration;
-        if (cell.Articulations != Articulations.None) text += $":{cell.Articulations}";
-        if (cell.Stroke != Stroke.None) text += $":{cell.Stroke}";
-        if (cell.Head != Notehead.Normal) text += $":{cell.Head}";
-        return cell.Connection == Connection.None ? text : text + $":{cell.Connection}";
+        if (cell.Marks.Articulations != Articulations.None) text += $":{cell.Marks.Articulations}";
+        if (cell.Marks.Stroke != Stroke.None) text += $":{cell.Marks.Stroke}";
+        if (cell.Marks.Head != Notehead.Normal) text += $":{cell.Marks.Head}";
+        return cell.Marks.Connection == Connection.None ? text : text + $":{cell.Marks.Connection}";
     }
 
     // Lengths in quarter notes: common practice of note values.

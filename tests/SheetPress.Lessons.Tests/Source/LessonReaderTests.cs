@@ -95,7 +95,7 @@ public class LessonReaderTests
         cell.Neck.Strings.ShouldBe([2, 3, 4, 6]);
         (cell.ShowFingers, cell.ShowDegrees, cell.ShowCounts, cell.ShowRomans).ShouldBe((false, true, true, false));
         cell.Options["tones"].Degrees.Select(d => (d.Degree.ToString(), d.IsExact)).ShouldBe([("R", false), ("b3", true), ("5", false), ("7", true)]);
-        cell.Rhythm!.Cells.Select(c => c.Articulations).ShouldBe([Articulations.Accent, Articulations.None, Articulations.Accent, Articulations.None]);
+        cell.Rhythm!.Cells.Select(c => c.Marks.Articulations).ShouldBe([Articulations.Accent, Articulations.None, Articulations.Accent, Articulations.None]);
         var arpeggio = lesson.Exercises[2];
         (arpeggio.ShowFingers, arpeggio.ShowDegrees, arpeggio.ShowCounts, arpeggio.ShowRomans).ShouldBe((false, false, false, false));
         arpeggio.Options["direction"].Text.Value.ShouldBe("both");

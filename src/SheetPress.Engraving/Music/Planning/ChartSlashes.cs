@@ -9,13 +9,16 @@ internal static class ChartSlashes
 {
     /// <summary>The voice to draw for a measure of a chord chart.</summary>
     /// <remarks>
-    /// A measure of slash heads in any other rhythm than the beat is drawn as that rhythm; every other measure shows time to be
-    /// filled, a slash for each beat. A measure of rests stays a rest.
+    /// A measure of slash heads in any other rhythm than the beat, and every measure of a chart that shows its rhythm, is drawn as
+    /// that rhythm; every other measure shows time to be filled, a slash for each beat. A measure of rests stays a rest.
     /// </remarks>
-    public static Voice VoiceOf(Measure measure)
+    /// <param name="measure">The measure.</param>
+    /// <param name="showsRhythm">Whether the chart shows the rhythm of its notes whatever their heads.</param>
+    public static Voice VoiceOf(Measure measure, bool showsRhythm)
     {
         var voice = measure.Voices[0];
         if (voice.Events.All(e => e.IsRest)) return voice;
+        if (showsRhythm) return voice with { Events = [.. voice.Events.Select(AsSlash)] };
         if (voice.Events.All(e => e.IsRest || e.Tones.All(t => t.Head == Notehead.Slash)) && !voice.Events.All(e => IsOnBeat(e, measure.Meter))) return voice;
         return new Voice(Beats(measure), []);
     }
@@ -24,6 +27,17 @@ internal static class ChartSlashes
     public static bool IsBeatSlash(ScoreEvent e) => e.Tones.Length == 1 && ReferenceEquals(e.Tones[0], BeatTone);
 
     private static Tone BeatTone { get; } = new(new Pitch(Letter.C, 0, 4)) { Head = Notehead.Slash };
+
+    private static ScoreEvent AsSlash(ScoreEvent e) => e.IsRest ? e : e with
+    {
+        Tones = [RhythmTone with { TieStart = e.Tones.Any(t => t.TieStart), TieStop = e.Tones.Any(t => t.TieStop) }],
+        Connection = Connection.None,
+        SlideIn = LooseSlide.None,
+        SlideOut = LooseSlide.None,
+        BendHalfSteps = null,
+    };
+
+    private static Tone RhythmTone { get; } = new(new Pitch(Letter.C, 0, 4)) { Head = Notehead.Slash };
 
     private static bool IsOnBeat(ScoreEvent e, Meter meter) => e.Tones.Length > 0 && e.Value.Duration == BeatLength(meter);
 

@@ -19,7 +19,7 @@ internal sealed class MeasurePlanner(Score score)
     {
         if (context.Count > 1) return new MeasurePlan(context, MeasureKind.MultiBarRest, []);
         if (context.Measure.RepeatsPrevious) return new MeasurePlan(context, MeasureKind.RepeatSign, []);
-        var voices = score.Layout == StaffLayout.ChordChart ? [ChartSlashes.VoiceOf(context.Measure)] : context.Measure.Voices;
+        var voices = score.Layout == StaffLayout.ChordChart ? [ChartSlashes.VoiceOf(context.Measure, score.ShowRhythm)] : context.Measure.Voices;
         var shown = VisibleVoices(voices);
         voices = [.. shown.Select(i => voices[i])];
         var groups = voices.Select(BeamGroup.Of).ToArray();

@@ -39,6 +39,9 @@ public static class ProgressionProblems
     /// <summary>A rehearsal mark as long as a sentence.</summary>
     public static Problem LongLabel() => Error(DiagnosticCodes.LongLabel, "A rehearsal mark has at most 24 letters.", "Write a short name, and the rest in the notes.");
 
+    /// <summary>Long words over the music.</summary>
+    public static Problem LongWords() => Error(DiagnosticCodes.LongLabel, "Words over the music have at most 60 letters.", "Write a few words, and the rest in the notes.");
+
     /// <summary>A mark that belongs before the bar's chords.</summary>
     public static Problem MarkBehindChord(string text) => Error(DiagnosticCodes.MarkBehindChord, $"'[{text}]' has to stand before the first chord of its bar.", "Move it to the front of the bar, or into a bar of its own.");
 

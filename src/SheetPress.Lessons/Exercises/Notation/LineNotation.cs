@@ -22,6 +22,7 @@ internal static class LineNotation
           (5)               a ghost note.
           rest              silence.          -   holds the note before.
           same              the whole bar before once more.
+          simile            the same, printed as the sign for "repeat the bar before".
 
         Rhythm
           A value stands before the notes it is for and holds until the next one:
@@ -30,8 +31,19 @@ internal static class LineNotation
           Without values the notes take the exercise's rhythm; without one they share the bar equally.
 
         Marks follow a colon, several in a row: 8:pop  R:thumb:accent  5:hammer  R:string3:fret5
-          accent strong staccato tenuto mute let-ring vibrato ghost dead thumb pop down up
-          index middle ring hammer pull slide, and stringN and fretN to fix the place on the neck.
+          accent strong staccato tenuto fermata     how it is struck and held
+          mute let-ring vibrato ghost dead          how it sounds
+          harmonic                                  a natural harmonic; the pitch is the one that sounds
+          thumb pop down up index middle ring       the plucking hand
+          hammer pull slide                         lead to the next note
+          slide-from-below slide-from-above slide-off-down slide-off-up
+          bend-quarter bend-half bend-full bend-full-and-half bend-two-full
+          slur end-slur                             the first and the last note of a slur
+          ppp pp p mp mf f ff fff fp sfz            loud and soft, from this note on
+          crescendo diminuendo end-hairpin          up to the next of these, or to end-hairpin
+          stringN fretN fingerN                     fix the place on the neck, and the finger
+
+        With "lower" a second voice stands on the same staff, written like the line.
 
         A line shorter than the progression starts over until the progression ends.
         Example, four bars of 4/4:

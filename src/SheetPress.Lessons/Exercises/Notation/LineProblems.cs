@@ -25,8 +25,8 @@ internal static class LineProblems
     public static Problem NothingToRepeat() =>
         new(DiagnosticCodes.NothingToRepeat, Severity.Error, "There is no bar before this one to repeat.", "Write out the first bar.");
 
-    public static Problem RepeatAmongNotes() =>
-        new(DiagnosticCodes.RepeatAmongNotes, Severity.Error, "same stands for a whole bar and cannot share it with notes.", "Put it alone between two bar lines.");
+    public static Problem RepeatAmongNotes(string word) =>
+        new(DiagnosticCodes.RepeatAmongNotes, Severity.Error, $"{word} stands for a whole bar and cannot share it with notes.", "Put it alone between two bar lines.");
 
     public static Problem BarLength(int bar, Fraction has, Fraction needs, Meter meter) => new(
         DiagnosticCodes.BarLength,
@@ -96,6 +96,27 @@ internal static class LineProblems
 
     public static Problem NoSuchString(int number, int strings) =>
         new(DiagnosticCodes.NoSuchString, Severity.Error, $"There is no string {number} on this instrument.", string.Create(CultureInfo.InvariantCulture, $"Strings are numbered from 1, the highest, to {strings}."));
+
+    public static Problem NoSuchFinger(int number) =>
+        new(DiagnosticCodes.NoSuchFinger, Severity.Error, string.Create(CultureInfo.InvariantCulture, $"There is no finger {number}."), "Fingers of the fretting hand are 1 (index) to 4 (little finger).");
+
+    public static Problem FingerOfMany() =>
+        new(DiagnosticCodes.NoSuchFinger, Severity.Error, "One finger cannot be given to several notes at once.", "Leave the finger out: chords are fingered as a whole.");
+
+    public static Problem NoHarmonic(string pitch, string instrument) => new(
+        DiagnosticCodes.NoHarmonic,
+        Severity.Error,
+        $"{pitch} is no natural harmonic of an open string of the {instrument}, or not where it is asked for.",
+        "Harmonics lie at frets 12 (an octave above the open string), 7 (an octave and a fifth) and 5 (two octaves).");
+
+    public static Problem SlurHasNoEnd() =>
+        new(DiagnosticCodes.OpenSlur, Severity.Error, "The slur that starts here has no end.", "Mark its last note with end-slur.");
+
+    public static Problem SlurHasNoStart() =>
+        new(DiagnosticCodes.OpenSlur, Severity.Error, "No slur is open here.", "Mark its first note with slur.");
+
+    public static Problem SlurInSlur() =>
+        new(DiagnosticCodes.OpenSlur, Severity.Error, "A slur starts here before the one ahead of it has ended.", "End the first one with end-slur.");
 
     private static string Notes(int count) => count == 1 ? "one note" : string.Create(CultureInfo.InvariantCulture, $"{count} notes");
 

@@ -28,7 +28,7 @@ internal sealed class LineTimer(DiagnosticBag bag)
         {
             var start = _at;
             if (bars[i].Count == 0) continue;
-            if (bars[i].Find(t => t is RepeatBarToken) is { } repeat) RepeatBar(bars[i], repeat, i, frame);
+            if (bars[i].Find(t => t is RepeatBarToken) is RepeatBarToken repeat) RepeatBar(bars[i], repeat, i, frame);
             else if (hasValues) ByValues(bars[i], i, frame[i]);
             else if (usesRhythm) ByRhythm(bars[i], i, frame[i]);
             else ByShares(bars[i], i, frame[i]);
@@ -55,9 +55,9 @@ internal sealed class LineTimer(DiagnosticBag bag)
         return bag.Items.Count > problems ? null : new WrittenLine(_notes, _at, 1);
     }
 
-    private void RepeatBar(List<LineToken> tokens, LineToken repeat, int bar, IReadOnlyList<LineBar> frame)
+    private void RepeatBar(List<LineToken> tokens, RepeatBarToken repeat, int bar, IReadOnlyList<LineBar> frame)
     {
-        if (tokens.Count > 1) bag.Add(repeat.Word.Span, LineProblems.RepeatAmongNotes());
+        if (tokens.Count > 1) bag.Add(repeat.Word.Span, LineProblems.RepeatAmongNotes(repeat.Word.Value));
         else if (bar == 0) bag.Add(repeat.Word.Span, LineProblems.NothingToRepeat());
         else if (frame[bar].Length != frame[bar - 1].Length) bag.Add(repeat.Word.Span, LineProblems.BarLength(bar + 1, frame[bar - 1].Length, frame[bar].Length, frame[bar].Meter));
         else
@@ -67,7 +67,7 @@ internal sealed class LineTimer(DiagnosticBag bag)
             foreach (var note in _notes.Where(n => n.Start >= from && n.Start < end).ToArray())
             {
                 // A note that runs on into this bar was one of two bars; its repeat stays within its own.
-                _notes.Add(note with { Start = note.Start + frame[bar].Length, Duration = Fraction.Min(note.Duration, end - note.Start), Span = repeat.Word.Span });
+                _notes.Add(note with { Start = note.Start + frame[bar].Length, Duration = Fraction.Min(note.Duration, end - note.Start), Span = repeat.Word.Span, IsSimile = repeat.IsSimile });
             }
         }
     }
@@ -123,7 +123,7 @@ internal sealed class LineTimer(DiagnosticBag bag)
         switch (token)
         {
             case NoteToken note:
-                var marks = cell is null ? note.Marks : new StrokeMarks(cell.Articulations, cell.Stroke, cell.Head, cell.Connection).With(note.Marks);
+                var marks = cell is null ? note.Marks : cell.Marks.With(note.Marks);
                 _notes.Add(new WrittenNote(_at, duration, note.Tones, marks, note.Pin, cell?.Count, note.Word.Span));
                 break;
             case HoldToken when _notes.Count > 0 && _notes[^1].End == _at:

@@ -15,8 +15,8 @@ internal sealed record RestToken(LocatedText Word) : LineToken(Word);
 /// <summary>The note before is held.</summary>
 internal sealed record HoldToken(LocatedText Word) : LineToken(Word);
 
-/// <summary>The bar before once more.</summary>
-internal sealed record RepeatBarToken(LocatedText Word) : LineToken(Word);
+/// <summary>The bar before once more, written out or, as a simile, as the sign for it.</summary>
+internal sealed record RepeatBarToken(LocatedText Word, bool IsSimile) : LineToken(Word);
 
 /// <summary>A note or chord.</summary>
 internal sealed record NoteToken(LocatedText Word, IReadOnlyList<ToneWord> Tones, StrokeMarks Marks, NeckPin Pin) : LineToken(Word);

@@ -58,7 +58,7 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
         {
             case "rest": return [new RestToken(word)];
             case "-": return [new HoldToken(word)];
-            case "same": return [new RepeatBarToken(word)];
+            case "same" or "simile": return [new RepeatBarToken(word, word.Value == "simile")];
         }
         if (ReadValue(words, ref at) is { } value)
         {
@@ -103,6 +103,11 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             tones.Add(tone);
             start = end + 1;
         }
+        if (pin.Finger is not null && tones.Count > 1)
+        {
+            bag.Add(word.Span, LineProblems.FingerOfMany());
+            return null;
+        }
         return new NoteToken(word, tones, marks, pin);
     }
 
@@ -123,7 +128,7 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             if (int.TryParse(text.AsSpan(end), NumberStyles.None, CultureInfo.InvariantCulture, out var octave) && octave <= 9) return new PitchWord(name2, octave);
         }
         var isLowerCasePitch = octaves == 0 && text.Length > 0 && text[0] is >= 'a' and <= 'g' && Pitch.TryParse(text, out _);
-        bag.Add(word.Span, isLowerCasePitch ? LineProblems.LowerCasePitch(text) : LineProblems.UnknownNote(word.Value, NearestWord.Find(word.Value, [.. NextWords.Select(n => n.Word), "rest", .. NotePhrase.Words])));
+        bag.Add(word.Span, isLowerCasePitch ? LineProblems.LowerCasePitch(text) : LineProblems.UnknownNote(word.Value, NearestWord.Find(word.Value, [.. NextWords.Select(n => n.Word), "rest", "same", "simile", .. NotePhrase.Words])));
         return null;
     }
 
@@ -136,6 +141,15 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             var text = word.Value[start..end];
             if (ReadNumber(text, "string") is { } number) pin = pin with { String = number };
             else if (ReadNumber(text, "fret") is { } fret) pin = pin with { Fret = fret };
+            else if (ReadNumber(text, "finger") is { } finger)
+            {
+                if (finger is < 1 or > 4)
+                {
+                    bag.Add(word.SpanOf(start, end - start), LineProblems.NoSuchFinger(finger));
+                    return false;
+                }
+                pin = pin with { Finger = finger };
+            }
             else if (MarkWords.Read(word.Slice(start, end - start), bag) is { } found) marks = marks.With(found);
             else return false;
             start = end + 1;

@@ -56,6 +56,9 @@ internal sealed record WrittenNote(
     string? Count,
     SourceSpan Span)
 {
+    /// <summary>Whether it stands in a bar that is the one before once more, printed as the sign for it.</summary>
+    public bool IsSimile { get; init; }
+
     /// <summary>Whether it only carries on what sounded before.</summary>
     public bool IsHold => Tones.Count == 0;
 
@@ -64,9 +67,9 @@ internal sealed record WrittenNote(
 }
 
 /// <summary>A place on the neck that an author asks for; nulls leave it to the fingering.</summary>
-internal readonly record struct NeckPin(int? String, int? Fret)
+internal readonly record struct NeckPin(int? String, int? Fret, int? Finger = null)
 {
-    /// <summary>Whether anything is asked for.</summary>
+    /// <summary>Whether a place is asked for.</summary>
     public bool IsSet => String is not null || Fret is not null;
 }
 

@@ -95,21 +95,20 @@ internal sealed class WrittenLinePlayer
         foreach (var word in placed.Note.Tones)
         {
             if (PitchOf(word, placed) is not { } named) return;
-            var pitch = Pinned(named, placed, word, out var position);
-            tones.Add(new LineTone(pitch.Pitch) { Degree = pitch.Degree, Position = position, Head = placed.Note.Marks.Head });
+            var head = placed.Note.Marks.Head;
+            var pitch = head == Notehead.Harmonic ? Harmonic(named, placed, word, ref head, out var position) : Pinned(named, placed, word, out position);
+            tones.Add(new LineTone(pitch.Pitch) { Degree = pitch.Degree, Position = position, Head = head, Finger = IsMoved ? null : placed.Note.Pin.Finger });
         }
         tones.Sort(static (a, b) => a.Pitch.CompareTo(b.Pitch));
         _last = tones[0].Pitch;
-        _writer.Add(new LineNote
+        _writer.Add(placed.Note.Marks.On(new LineNote
         {
             Start = placed.Start,
             Duration = placed.Duration,
             Tones = tones.ToImmutable(),
-            Articulations = placed.Note.Marks.Articulations,
-            Stroke = placed.Note.Marks.Stroke,
-            Connection = placed.Note.Marks.Connection,
+            IsSimile = placed.Note.IsSimile,
             Count = placed.Note.Count,
-        });
+        }));
     }
 
     private NamedPitch? PitchOf(ToneWord word, PlacedNote placed)
@@ -221,6 +220,26 @@ internal sealed class WrittenLinePlayer
             }
         }
         Report(placed, LineProblems.PinMisses(named.Pitch.Name.ToDisplayString() + named.Pitch.Octave, NeckPlaces.Describe(pin)));
+        return named;
+    }
+
+    // A degree takes the octave in which it can be had as a harmonic. Moved to another key or instrument, what is none there is played as a note.
+    private NamedPitch Harmonic(NamedPitch named, PlacedNote placed, ToneWord word, ref Notehead head, out FretPosition? position)
+    {
+        var pin = IsMoved ? default : placed.Note.Pin;
+        foreach (var octave in word is DegreeWord or NextWord ? (ReadOnlySpan<int>)[0, 1, -1, 2, -2, 3] : [0])
+        {
+            var pitch = named.Pitch + (Interval.Octave * octave);
+            foreach (var place in NaturalHarmonics.PlacesOf(_context.Instrument, pitch.MidiNumber))
+            {
+                if ((pin.String ?? place.String) != place.String || (pin.Fret ?? place.Fret) != place.Fret) continue;
+                position = pin.IsSet ? place : null;
+                return named with { Pitch = pitch };
+            }
+        }
+        position = null;
+        if (IsMoved || IsPattern) head = Notehead.Normal;
+        else Report(placed, LineProblems.NoHarmonic(named.Pitch.Name.ToDisplayString() + named.Pitch.Octave, _context.Instrument.Name));
         return named;
     }
 

@@ -14,16 +14,21 @@ internal sealed class OwnLine : ExerciseStyle
     public override ImmutableArray<StyleOption> Options =>
     [
         new("line", OptionType.Text, "The notes, bar by bar.", "") { Required = true, Example = "q R 5 8 5 | e R R 5 5 8:accent - 5 5 | h R q 5 under-next | w R" },
+        new("lower", OptionType.Text, "A second voice below it on the same staff, written like the line.", "none") { Example = "h R 5 | R 5" },
         new("degrees", OptionType.Choice, "What degrees are counted from: the chord that sounds, or the key.", "chord") { Choices = ["chord", "key"] },
     ];
 
     public override string Instruction(ExerciseRequest request) => "Slowly at first, and in time: only as fast as every note speaks.";
 
-    public override Line Generate(ExerciseContext context)
+    public override Line Generate(ExerciseContext context) => Make(context, "line");
+
+    public override Line? GenerateLower(ExerciseContext context) => context.Request.Options.ContainsKey("lower") ? Make(context, "lower") : null;
+
+    private static Line Make(ExerciseContext context, string option)
     {
         var progression = context.Progression;
         var empty = new Line([], progression.Length);
-        if (!context.Request.Options.TryGetValue("line", out var given)) return empty;
+        if (!context.Request.Options.TryGetValue(option, out var given)) return empty;
         var text = given.Text;
         var bag = context.Diagnostics;
         var hadErrors = bag.HasErrors;
@@ -40,11 +45,26 @@ internal sealed class OwnLine : ExerciseStyle
         if (bag.Items.Count > count) return empty;
         var line = new LineTimer(bag).Time(bars, Frame(context), context.Request.Rhythm is not null);
         if (line is null) return empty;
+        CheckSlurs(line, bag);
         if (measures.Length % line.Bars != 0) bag.Add(text.Span, LineProblems.UnevenRepeat(line.Bars, measures.Length));
         var track = HarmonyTrack.Of(context);
         var placed = Rounds(context, line, track, text.Span);
         if (bag.HasErrors && !hadErrors) return empty;
         return new WrittenLinePlayer(context, track, context.Request.Word("degrees") == "key" ? PlayerManner.OwnLineInKey : PlayerManner.OwnLine).Play(placed);
+    }
+
+    private static void CheckSlurs(WrittenLine line, DiagnosticBag bag)
+    {
+        WrittenNote? open = null;
+        foreach (var note in line.Notes)
+        {
+            if (note.Marks.SlurStop && open is null) bag.Add(note.Span, LineProblems.SlurHasNoStart());
+            if (note.Marks.SlurStop) open = null;
+            if (!note.Marks.SlurStart) continue;
+            if (open is not null) bag.Add(note.Span, LineProblems.SlurInSlur());
+            open = note;
+        }
+        if (open is not null) bag.Add(open.Span, LineProblems.SlurHasNoEnd());
     }
 
     private static List<LineBar> Frame(ExerciseContext context)

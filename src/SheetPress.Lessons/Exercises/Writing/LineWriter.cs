@@ -21,17 +21,14 @@ internal sealed class LineWriter
     public void Add(Slot slot, ImmutableArray<NamedPitch> pitches, StrokeMarks others = default, ImmutableArray<FretPosition> places = default)
     {
         var cell = slot.Cell;
-        var marks = cell is null ? others : new StrokeMarks(cell.Articulations, cell.Stroke, cell.Head, cell.Connection).With(others);
-        _notes.Add(new LineNote
+        var marks = cell is null ? others : cell.Marks.With(others);
+        _notes.Add(marks.On(new LineNote
         {
             Start = slot.Start,
             Duration = slot.Duration,
             Tones = [.. pitches.Select((p, i) => new LineTone(p.Pitch) { Degree = p.Degree, Head = marks.Head, Position = places.IsDefaultOrEmpty ? null : places[i] })],
-            Articulations = marks.Articulations,
-            Stroke = marks.Stroke,
-            Connection = marks.Connection,
             Count = cell?.Count,
-        });
+        }));
     }
 
     /// <summary>Adds a finished note.</summary>
@@ -47,7 +44,7 @@ internal sealed class LineWriter
 
     /// <summary>
     /// The line. A hammer-on that does not go up or a pull-off that does not go down, as a rhythm's marks can ask for over some
-    /// chord, and any connection over a gap or out of the last note, is taken back.
+    /// chord, and any connection over a gap or out of the last note, is taken back; so is a slur with only one end.
     /// </summary>
     public Line Finish(Fraction length)
     {
@@ -58,7 +55,22 @@ internal sealed class LineWriter
             var next = i + 1 < _notes.Count && _notes[i + 1].Start == note.End ? _notes[i + 1] : null;
             if (next is null || !CanConnect(note, next)) _notes[i] = note with { Connection = Connection.None };
         }
+        PairSlurs();
         return new Line(_notes.ToImmutable(), length);
+    }
+
+    private void PairSlurs()
+    {
+        var open = -1;
+        for (var i = 0; i < _notes.Count; i++)
+        {
+            if (_notes[i].SlurStop && open < 0) _notes[i] = _notes[i] with { SlurStop = false };
+            if (_notes[i].SlurStop) open = -1;
+            if (!_notes[i].SlurStart) continue;
+            if (open >= 0) _notes[i] = _notes[i] with { SlurStart = false };
+            else open = i;
+        }
+        if (open >= 0) _notes[open] = _notes[open] with { SlurStart = false };
     }
 
     private static bool CanConnect(LineNote from, LineNote to)

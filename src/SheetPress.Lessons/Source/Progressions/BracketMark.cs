@@ -22,6 +22,10 @@ internal sealed class BracketMark(DiagnosticBag bag)
         {
             bag.Add(token.Span, ProgressionProblems.EmptyMark());
         }
+        else if (text[0] is '"' or '\u201C')
+        {
+            ReadWords(token, bar);
+        }
         else if (char.IsAsciiDigit(text[0]) && text.Contains('/', StringComparison.Ordinal))
         {
             if (MeterReader.Read(token.Text, bag) is { } meter && BeforeChords(token, bar)) bar.Meter = meter;
@@ -79,6 +83,16 @@ internal sealed class BracketMark(DiagnosticBag bag)
         if (!BeatCount.TryParse(number, out var beats)) bag.Add(token.Span, ProgressionProblems.PickupLength());
         else if (!isFirstBar || bar.Chords.Count > 0) bag.Add(token.Span, ProgressionProblems.PickupNotFirst());
         else bar.Pickup = beats;
+    }
+
+    // Words in quotes stand over the music as they are.
+    private void ReadWords(ProgressionToken token, WrittenBar bar)
+    {
+        var words = token.Text.Value.Trim('"', '\u201C', '\u201D').Trim();
+        if (words.Length == 0) bag.Add(token.Span, ProgressionProblems.EmptyMark());
+        else if (words.Length > 60) bag.Add(token.Span, ProgressionProblems.LongWords());
+        else if (bar.Chords.Count > 0) bag.Add(token.Span, ProgressionProblems.MarkBehindChord(token.Text.Value));
+        else bar.StartMarks.Add((DirectionKind.Words, words));
     }
 
     private void ReadRehearsal(ProgressionToken token, WrittenBar bar)

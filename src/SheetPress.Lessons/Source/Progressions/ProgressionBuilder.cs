@@ -39,6 +39,7 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
                 EndingStop = endings[i].Stops,
                 EndingClosed = endings[i].Closed,
                 BreakBefore = bar.BreakBefore,
+                RepeatsPrevious = i > 0 && bar.Chords.Exists(c => IsSame(c.Text.Value)),
                 Barline = bar.DoubleBarline && i < bars.Length - 1 ? Barline.Double : null,
             });
             start += length;
