@@ -32,7 +32,7 @@ internal static class FingeringPath
                 var to = here[i];
                 for (var j = 0; j < previous.Length; j++)
                 {
-                    if (previousBest[j] >= least || (step.SameString && !Joins(previous[j], to)) || !Keeps(previous[j], to, kept)) continue;
+                    if (previousBest[j] >= least || (step.SameString && !Joins(previous[j], to, step.IsSlide)) || !Keeps(previous[j], to, kept)) continue;
                     var cost = previousBest[j] + costs.Between(previous[j], to, step);
                     if (cost < least) (least, from) = (cost, j);
                 }
@@ -61,7 +61,7 @@ internal static class FingeringPath
         for (var n = 1; n < path.Count; n++)
         {
             var step = FingeringStep.Between(notes[n - 1], notes[n], chordStarts);
-            if (step.SameString && !Joins(path[n - 1], path[n])) return double.PositiveInfinity;
+            if (step.SameString && !Joins(path[n - 1], path[n], step.IsSlide)) return double.PositiveInfinity;
             sum += costs.Between(path[n - 1], path[n], step) + path[n].Cost;
         }
         return sum;
@@ -73,9 +73,10 @@ internal static class FingeringPath
         return true;
     }
 
-    // A hammer-on, pull-off or slide stays on its string; in chords every tone of the smaller one has a partner on its string.
-    private static bool Joins(Grip from, Grip to)
+    // A hammer-on, pull-off or slide stays on its string, and a slide ends on a fret; in chords every tone of the smaller one has a partner on its string.
+    private static bool Joins(Grip from, Grip to, bool slides)
     {
+        if (slides && to.IsOpen) return false;
         if (from.Positions.Length == 1 && to.Positions.Length == 1) return from.String == to.String;
         var (few, many) = from.Positions.Length <= to.Positions.Length ? (from, to) : (to, from);
         foreach (var place in few.Positions)

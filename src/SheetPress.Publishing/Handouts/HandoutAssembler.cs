@@ -59,7 +59,7 @@ public static class HandoutAssembler
     // Signs the page takes from the music font: quarter and eighth note, a dot behind when dotted.
     private static string BeatSign(NoteValue beat)
     {
-        var sign = beat.Base switch { NoteBase.Half => "𝅗𝅥", NoteBase.Eighth => "♪", _ => "♩" };
+        var sign = beat.Base switch { NoteBase.Half => "\U0001D15E", NoteBase.Eighth => "♪", _ => "♩" };
         return beat.Dots > 0 ? sign + "." : sign;
     }
 }

@@ -25,18 +25,17 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     /// <summary>The columns of a measure.</summary>
     public MeasureColumns Build(MeasurePlan plan)
     {
-        var measure = plan.Context.Measure;
         var events = plan.Voices.SelectMany(v => v.Events).Where(e => !e.IsHidden).ToList();
         var onsets = new SortedSet<Fraction> { Fraction.Zero };
         foreach (var e in events) onsets.Add(e.Event.Onset);
-        foreach (var harmony in measure.Harmonies) onsets.Add(harmony.Offset);
+        foreach (var harmony in plan.Context.Harmonies) onsets.Add(harmony.Offset);
         var columns = ImmutableArray.CreateBuilder<Column>(onsets.Count);
         foreach (var onset in onsets)
         {
             var boxes = ImmutableArray.CreateBuilder<LaneBox>();
             foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e);
             AddRows(boxes, events, onset);
-            foreach (var harmony in measure.Harmonies.Where(h => h.Offset == onset)) AddHarmony(boxes, harmony);
+            foreach (var harmony in plan.Context.Harmonies.Where(h => h.Offset == onset)) AddHarmony(boxes, harmony);
             columns.Add(new Column(onset, Shortest(plan, events, onset), boxes.ToImmutable()));
         }
         return new MeasureColumns(plan, columns.ToImmutable(), LeastWidth(plan, events));

@@ -12,6 +12,11 @@ internal static class ArticulationDrawer
     private const double Gap = 0.3;
     private const double FermataGap = 0.5;
 
+    private static readonly (Articulations Kind, string Name)[] Signs =
+    [
+        (Articulations.Staccato, "articStaccato"), (Articulations.Tenuto, "articTenuto"), (Articulations.Accent, "articAccent"), (Articulations.Marcato, "articMarcato"),
+    ];
+
     /// <summary>Draws the articulations that stand next to their notes.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas)
     {
@@ -27,6 +32,20 @@ internal static class ArticulationDrawer
             if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, "articTenuto", above, step, byHead);
             if (set.HasFlag(Articulations.Accent)) Outside(canvas, e, "articAccent", above);
             if (set.HasFlag(Articulations.Marcato)) Outside(canvas, e, "articMarcato", !twoVoices || above);
+        }
+    }
+
+    /// <summary>Draws articulations over a tab that stands alone, the shortest marks nearest to the numbers.</summary>
+    public static void DrawOverTab(SystemFrame frame, StaffCanvas canvas)
+    {
+        foreach (var e in frame.Events.Where(e => !e.Plan.Event.IsRest))
+        {
+            foreach (var (kind, name) in Signs)
+            {
+                if (!e.Plan.Event.Articulations.HasFlag(kind)) continue;
+                var mark = Ink.Centred(name + "Above", e.Centre, -Gap, MarkRole.Articulation, e.Plan.Origin with { Staff = 1 });
+                canvas.Place([mark], above: true, Gap);
+            }
         }
     }
 

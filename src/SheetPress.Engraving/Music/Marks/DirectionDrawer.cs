@@ -10,9 +10,20 @@ internal static class DirectionDrawer
     private const double TempoGap = 0.8;
     private const double BesideGap = 1.2;
 
-    /// <summary>Words and navigation signs, each as near to the staff as the outline allows.</summary>
-    public static void DrawWords(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
+    // White beside rehearsal marks and the tempo.
+    private const double HeadSide = 1;
+
+    // White beside words, so that they do not read on from a chord symbol.
+    private const double WordSide = 1;
+
+    /// <summary>Words and navigation signs, in line with the chord symbols where there is room, else over them.</summary>
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">Where to.</param>
+    /// <param name="chordBaseline">Baseline of the chord symbols.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    public static void DrawWords(SystemFrame frame, StaffCanvas canvas, double chordBaseline, TextSizes sizes)
     {
+        var baseline = Math.Min(-Rise, chordBaseline);
         foreach (var (measure, direction, origin) in All(frame))
         {
             if (direction.Kind is DirectionKind.Dynamic or DirectionKind.Rehearsal || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
@@ -20,7 +31,14 @@ internal static class DirectionDrawer
             var x = EndsMeasure(direction.Kind) ? Math.Min(measure.End, frame.Width) - symbol.Bounds.Right
                 : direction.Offset == Fraction.Zero && direction.Kind is DirectionKind.Segno or DirectionKind.Coda ? Math.Max(0, measure.Start - (symbol.Advance / 2))
                 : measure.XAt(direction.Offset);
-            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, Gap);
+            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, baseline, Gap, WordSide);
+        }
+        foreach (var measure in frame.Measures)
+        {
+            var (times, context) = (measure.Plan.Context.LastMeasure.RepeatEndTimes, measure.Plan.Context);
+            if (times <= 2 || context.LastMeasure.EndingStop) continue;
+            var symbol = DirectionSymbols.Times(times, sizes);
+            TextRow.Place(canvas, [new RowItem(symbol, Math.Min(measure.End, frame.Width) - symbol.Bounds.Right, new MarkOrigin(frame.Index, context.LastIndex, -1, -1))], above: true, baseline, Gap, WordSide);
         }
     }
 
@@ -32,13 +50,13 @@ internal static class DirectionDrawer
         {
             if (direction.Kind != DirectionKind.Rehearsal || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
             var x = measure == frame.Measures[0] ? 0 : Math.Max(0, measure.Start - (symbol.Advance / 2));
-            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, Gap);
+            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, Gap, HeadSide);
             if (measure == frame.Measures[0]) right = symbol.Advance + BesideGap;
         }
         if (!showTempo || frame.Index > 0) return;
         var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction);
         var item = new RowItem(tempo, Math.Max(MeterLeft(frame.Springs), right) - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1));
-        TextRow.Place(canvas, [item], above: true, -Rise, TempoGap);
+        TextRow.Place(canvas, [item], above: true, -Rise, TempoGap, HeadSide);
     }
 
     /// <summary>Where the tempo mark ends: the first system is no shorter.</summary>

@@ -22,8 +22,9 @@ internal static class DynamicsRow
     /// <param name="canvas">The staff.</param>
     /// <param name="bottomLine">y of its bottom line (of the stems under a tab).</param>
     /// <param name="open">The hairpin that is open at the start of the system, or null.</param>
+    /// <param name="overBarlines">Whether barlines run through the row, as they do between staff and tab.</param>
     /// <param name="sizes">Sizes of text.</param>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, DirectionKind? open, TextSizes sizes)
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, DirectionKind? open, bool overBarlines, TextSizes sizes)
     {
         var baseline = bottomLine + Drop;
         var marks = new List<Mark>();
@@ -41,6 +42,7 @@ internal static class DynamicsRow
                 {
                     case DirectionKind.Dynamic when DirectionSymbols.Of(direction, sizes) is { } symbol:
                         var item = RowItem.Centred(symbol, x + (Ink.Glyph("noteheadBlack").Bounds.Right / 2), here);
+                        if (overBarlines) item = item with { X = item.X + BarlineRoom.Move(frame, symbol.Bounds.Transform(1, item.X, 0)) };
                         marks.AddRange(item.MarksAt(baseline));
                         texts.Add(symbol.Bounds.Transform(1, item.X, 0));
                         break;

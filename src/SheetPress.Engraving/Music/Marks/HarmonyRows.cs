@@ -16,7 +16,8 @@ internal static class HarmonyRows
     private const double RomanGap = 0.8;
 
     /// <summary>Chord symbols and their diagrams.</summary>
-    public static void DrawChords(SystemFrame frame, StaffCanvas canvas, Score score, TextSizes sizes)
+    /// <returns>The baseline of the symbols; the one nearest to the staff that they may have where there are none.</returns>
+    public static double DrawChords(SystemFrame frame, StaffCanvas canvas, Score score, TextSizes sizes)
     {
         var symbols = new List<RowItem>();
         var frames = new List<RowItem>();
@@ -27,8 +28,9 @@ internal static class HarmonyRows
             symbols.Add(new RowItem(symbol, x - symbol.Bounds.Left, origin));
             if (!harmony.Frame.IsEmpty) frames.Add(new RowItem(ChordFrame.Layout(harmony.Frame, score.Instrument, sizes), x, origin));
         }
-        TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap, BesideChord);
+        var baseline = TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap, BesideChord);
         TextRow.Place(canvas, frames, above: true, ChordBaseline, FrameGap);
+        return baseline;
     }
 
     /// <summary>Roman numerals.</summary>
@@ -52,7 +54,7 @@ internal static class HarmonyRows
     {
         foreach (var measure in frame.Measures)
         {
-            var harmonies = measure.Plan.Context.Measure.Harmonies;
+            var harmonies = measure.Plan.Context.Harmonies;
             for (var i = 0; i < harmonies.Length; i++) yield return (measure, harmonies[i], new MarkOrigin(frame.Index, measure.Plan.Context.Index, -1, i));
         }
     }

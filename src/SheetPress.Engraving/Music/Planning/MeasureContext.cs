@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SheetPress.Scores;
 using SheetPress.Theory;
 
@@ -29,6 +30,9 @@ internal sealed record MeasureContext
 
     /// <summary>Meter of the measure before; null at the start.</summary>
     public Meter? MeterBefore { get; init; }
+
+    /// <summary>The chord symbols that are shown: none where the sign for the measure before says them too.</summary>
+    public ImmutableArray<HarmonyMark> Harmonies { get; init; } = [];
 
     /// <summary>Index in the score of the last measure.</summary>
     public int LastIndex => Index + Count - 1;

@@ -24,6 +24,7 @@ internal static class MeasureContexts
                 Index = i,
                 Count = count,
                 LastMeasure = score.Measures[i + count - 1],
+                Harmonies = measure.RepeatsPrevious && before is not null && SameChords(before.LastMeasure, measure) ? [] : measure.Harmonies,
                 Clef = clef,
                 ClefBefore = clefBefore,
                 KeyBefore = before?.Measure.Key,
@@ -47,6 +48,9 @@ internal static class MeasureContexts
         }
         return Math.Max(1, count);
     }
+
+    private static bool SameChords(Measure before, Measure measure) =>
+        before.Harmonies.Select(h => (h.Offset, h.Chord)).SequenceEqual(measure.Harmonies.Select(h => (h.Offset, h.Chord)));
 
     private static bool IsEmpty(Measure measure) =>
         !measure.RepeatsPrevious && measure.Harmonies.IsEmpty && measure.Length == measure.Meter.MeasureLength

@@ -39,6 +39,22 @@ internal static class SlurDrawer
         }
     }
 
+    /// <summary>Draws phrasing slurs over a tab that stands alone.</summary>
+    public static void DrawOverTab(SystemFrame frame, StaffCanvas canvas)
+    {
+        foreach (var voice in frame.Voices)
+        {
+            foreach (var (first, last) in Phrases(voice))
+            {
+                var start = first < 0 ? frame.Boundaries[0].Boundary.Right + EdgeGap : voice[first].Centre;
+                var end = last >= voice.Length ? frame.Boundaries[^1].X - EdgeGap : voice[last].Centre;
+                var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end - start)));
+                var origin = voice[Math.Max(0, first)].Plan.Origin with { Staff = 1 };
+                canvas.Place([Arc.Of(new Point(start, -EndGap), new Point(end, -EndGap), height, above: true, MarkRole.Slur, origin)], above: true, EndGap);
+            }
+        }
+    }
+
     // Index of the first and last event; -1 and the length of the voice where the slur goes on beyond the system.
     private static IEnumerable<(int First, int Last)> Phrases(IReadOnlyList<PlacedEvent> voice)
     {

@@ -20,6 +20,7 @@ public static class ChordSymbolText
     // White between root and suffix and around alterations, in em of the root.
     private const double PartGap = 0.03;
     private const double AlterationGap = 0.05;
+    private const double AlterationsApart = 0.14;
 
     /// <summary>Lays out a chord symbol; null is "N.C.".</summary>
     /// <param name="chord">The chord.</param>
@@ -49,12 +50,13 @@ public static class ChordSymbolText
     {
         var small = size * SmallShare;
         builder.X += PartGap * size;
-        foreach (var part in ChordSuffixPart.Split(suffix))
+        var before = ChordSuffixKind.Quality;
+        foreach (var part in ChordSuffixPart.Split(Bracketed(suffix)))
         {
             switch (part.Kind)
             {
                 case ChordSuffixKind.Alteration:
-                    builder.X += AlterationGap * size;
+                    builder.X += (before == ChordSuffixKind.Alteration ? AlterationsApart : AlterationGap) * size;
                     builder.Accidental(part.Alteration, small, AlterationRise * size).Text(part.Text, SuffixFont, small, AlterationRise * size);
                     break;
                 case ChordSuffixKind.Diminished:
@@ -70,7 +72,18 @@ public static class ChordSymbolText
                     builder.Text(part.Text, SuffixFont, small);
                     break;
             }
+            before = part.Kind;
         }
+    }
+
+    // Common practice: the major seventh over a minor or diminished triad stands in brackets.
+    private static string Bracketed(string suffix)
+    {
+        var major = suffix.IndexOf("Maj", StringComparison.Ordinal);
+        if (major <= 0) return suffix;
+        var end = major + 3;
+        while (end < suffix.Length && char.IsAsciiDigit(suffix[end])) end++;
+        return $"{suffix[..major]}(maj{suffix[(major + 3)..end]}){suffix[end..]}";
     }
 
     // The signs are two spaces tall and sit on the baseline; raised to the height of the capital.

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
@@ -25,6 +26,9 @@ internal static class DirectionSymbols
         DirectionKind.Fine => Words(direction.Text.Length > 0 ? direction.Text : "Fine", TextFont.SerifSemiBold, sizes),
         _ => null,
     };
+
+    /// <summary>How often a repeated section is played, when more than twice.</summary>
+    public static SymbolLayout Times(int times, TextSizes sizes) => Words(string.Create(CultureInfo.InvariantCulture, $"{times}×"), TextFont.SerifSemiBold, sizes);
 
     private static string Jump(string word, string text) =>
         text.Length == 0 ? word : text.StartsWith(word, StringComparison.Ordinal) ? text : $"{word} {text}";

@@ -80,7 +80,9 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         TechniqueSpans.Draw(frame, canvas, _sizes, 1);
         NoteRows.DrawStrokes(frame, canvas, _sizes, 1);
         if (HasStaff) return canvas;
+        ArticulationDrawer.DrawOverTab(frame, canvas);
         if (score.ShowFingers) FingerDrawer.Draw(frame, canvas, bottom, 1);
+        SlurDrawer.DrawOverTab(frame, canvas);
         TabRhythmDrawer.Draw(frame, canvas, Strings);
         ArticulationDrawer.DrawFermatas(frame, canvas, bottom);
         DrawBelow(frame, canvas, TabRhythm.StemBottom(Strings));
@@ -89,7 +91,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
 
     private void DrawBelow(SystemFrame frame, StaffCanvas canvas, double bottomLine)
     {
-        DynamicsRow.Draw(frame, canvas, bottomLine, DynamicsRow.OpenAt(score, frame.Measures[0].Plan.Context.Index), _sizes);
+        DynamicsRow.Draw(frame, canvas, bottomLine, DynamicsRow.OpenAt(score, frame.Measures[0].Plan.Context.Index), HasStaff && HasTab, _sizes);
         if (score.ShowDegrees) NoteRows.DrawDegrees(frame, canvas, bottomLine, _sizes);
         if (score.ShowCounts) NoteRows.DrawCounts(frame, canvas, bottomLine, _sizes);
     }
@@ -98,8 +100,8 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
     private void DrawAbove(SystemFrame frame, StaffCanvas canvas)
     {
         if (options.ShowMeasureNumbers) MeasureNumbers.Draw(frame, canvas, _sizes);
-        HarmonyRows.DrawChords(frame, canvas, score, _sizes);
-        DirectionDrawer.DrawWords(frame, canvas, _sizes);
+        var baseline = HarmonyRows.DrawChords(frame, canvas, score, _sizes);
+        DirectionDrawer.DrawWords(frame, canvas, baseline, _sizes);
         EndingDrawer.Draw(frame, canvas, measure => EndingDrawer.IsOpenAt(score, measure), _sizes);
         DirectionDrawer.DrawHeads(frame, canvas, score, options.ShowTempo, _sizes);
     }
