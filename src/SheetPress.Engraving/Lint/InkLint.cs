@@ -17,7 +17,7 @@ internal static class InkLint
         var covers = new Dictionary<Mark, List<Box>>(ReferenceEqualityComparer.Instance);
         List<Box> Cover(Mark mark)
         {
-            if (!covers.TryGetValue(mark, out var boxes)) covers[mark] = boxes = [.. InkCover.Of(mark, unit)];
+            if (!covers.TryGetValue(mark, out var boxes)) covers[mark] = boxes = [.. InkCover.Of(mark, unit, InkCover.Fine)];
             return boxes;
         }
         var least = LeastDistance * unit;

@@ -10,13 +10,18 @@ internal sealed class SystemBreaker
     public const double RaggedBelow = 2.0 / 3;
 
     // A system stretched to 1.45 times or squeezed to 0.88 times its natural width costs one unit; beyond the limits of good
-    // spacing (1.6 and 0.85) it costs far more.
+    // spacing (1.6 and 0.85) it costs more than any other set of breaks, or a wider spacing throughout.
     private const double StretchUnit = 0.45;
     private const double SqueezeUnit = 0.12;
     private const double MostStretch = 1.6;
     private const double MostSqueeze = 0.85;
-    private const double BeyondStretch = 10;
-    private const double BeyondSqueeze = 60;
+    private const double Beyond = 20;
+
+    // Neighbouring systems that are set very differently spoil a page.
+    private const double Unlike = 1.5;
+    private const double TightBelow = 0.93;
+    private const double LooseAbove = 1.2;
+    private const double VeryLooseAbove = 1.45;
 
     // Cost of a break by its place in the section: after four measures, after two, elsewhere; a section start is welcome.
     private const double AtSection = -0.3;
@@ -33,8 +38,9 @@ internal sealed class SystemBreaker
     // Denser or wider spacing of the whole exercise that is tried, and its cost for each unit of widening.
     private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5, 1.75, 2, 2.4, 2.8];
 
-    // Without a fixed count of measures the exercise is not spaced wider than this.
-    private const double MostFreeDensity = 1.5;
+    // Without a fixed count of measures the exercise is not spaced wider than this, unless some systems come out too wide or too
+    // narrow otherwise (two measures that do not fit one line because of long texts).
+    private const double MostFreeDensity = 1.75;
 
     // Exercises whose systems are stretched less than this need no wider spacing.
     private const double TightEnough = 1.1;
@@ -61,7 +67,7 @@ internal sealed class SystemBreaker
         var least = double.PositiveInfinity;
         foreach (var density in Densities)
         {
-            if (density > MostFreeDensity && _score.MeasuresPerSystem is null) break;
+            if (density > MostFreeDensity && least < Beyond && _score.MeasuresPerSystem is null) break;
             if (!best.IsEmpty && best.All(s => s.Ratio(WidthAt(s.First)) < TightEnough)) break;
             var tried = new Dictionary<(int, int), SystemSprings>();
             SystemSprings Assemble(int first, int end)
@@ -69,12 +75,11 @@ internal sealed class SystemBreaker
                 if (!tried.TryGetValue((first, end), out var springs)) tried[(first, end)] = springs = new SystemSprings(_measures, _boundaries, first, end, density);
                 return springs;
             }
-            var starts = OptimalBreaks.Find(_contexts.Length, (first, end) => Cost(first, end, Assemble));
-            var systems = starts.Select((s, i) => Assemble(s, i + 1 < starts.Length ? starts[i + 1] : _contexts.Length)).ToImmutableArray();
-            var sum = systems.Sum(s => Cost(s.First, s.End, Assemble)!.Value) + ((density - 1) * DensityCost * systems.Length);
+            var (starts, sum) = OptimalBreaks.Find(_contexts.Length, (first, end) => Cost(first, end, Assemble), Unlike);
+            sum += (density - 1) * DensityCost * starts.Length;
             if (sum >= least) continue;
             least = sum;
-            best = systems;
+            best = [.. starts.Select((s, i) => Assemble(s, i + 1 < starts.Length ? starts[i + 1] : _contexts.Length))];
         }
         return best;
     }
@@ -82,18 +87,18 @@ internal sealed class SystemBreaker
     /// <summary>Width of the system that starts at a measure.</summary>
     public double WidthAt(int first) => first == 0 ? _width - _firstIndent : _width;
 
-    private double? Cost(int first, int end, Func<int, int, SystemSprings> assemble)
+    private LineCost? Cost(int first, int end, Func<int, int, SystemSprings> assemble)
     {
         for (var i = first + 1; i < end; i++) if (_contexts[i].Measure.BreakBefore) return null;
         if (_score.MeasuresPerSystem is { } fixedCount && end - first > 1 && !FitsFixedCount(first, end, fixedCount)) return null;
         var springs = assemble(first, end);
         var width = WidthAt(first);
-        if (springs.LeastWidth > width) return end - first == 1 ? Overfull : null;
+        if (springs.LeastWidth > width) return end - first == 1 ? new LineCost(Overfull, null) : null;
         var ratio = springs.Ratio(width);
         var isLast = end == _contexts.Length;
         var fill = springs.NaturalWidth / width;
-        if (isLast && fill < RaggedBelow) return end - first == 1 && first > 0 && fill < LonelyBelow ? LonelyMeasure : 0;
-        return Badness(ratio) + (isLast ? 0 : BreakCost(end));
+        if (isLast && fill < RaggedBelow) return new LineCost(end - first == 1 && first > 0 && fill < LonelyBelow ? LonelyMeasure : 0, null);
+        return new LineCost(Badness(ratio) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
     }
 
     // With a fixed count every system holds that many, counted anew from each asked-for break; a pickup comes on top.
@@ -127,6 +132,14 @@ internal sealed class SystemBreaker
     private static double Badness(double ratio)
     {
         var unit = ratio >= 1 ? (ratio - 1) / StretchUnit : (1 - ratio) / SqueezeUnit;
-        return (unit * unit) + (BeyondStretch * Math.Max(0, ratio - MostStretch)) + (BeyondSqueeze * Math.Max(0, MostSqueeze - ratio));
+        return (unit * unit) + (ratio is > MostStretch or < MostSqueeze ? Beyond : 0);
     }
+
+    private static LineFitness Fitness(double ratio) => ratio switch
+    {
+        < TightBelow => LineFitness.Tight,
+        < LooseAbove => LineFitness.Decent,
+        < VeryLooseAbove => LineFitness.Loose,
+        _ => LineFitness.VeryLoose,
+    };
 }

@@ -22,13 +22,38 @@ internal sealed class MeasurePlanner(Score score)
         var voices = score.Layout == StaffLayout.ChordChart ? [ChartSlashes.VoiceOf(context.Measure, score.ShowRhythm)] : context.Measure.Voices;
         var shown = VisibleVoices(voices);
         voices = [.. shown.Select(i => voices[i])];
+        if (voices.Length == 1 && score.Layout != StaffLayout.Tab) voices = [WideBeams.Break(voices[0], [.. voices[0].Events.Select(e => StepsOf(context, e))])];
         var groups = voices.Select(BeamGroup.Of).ToArray();
         var drafts = new EventDraft[voices.Length][];
         for (var v = 0; v < voices.Length; v++) drafts[v] = Draft(context, voices[v], v, shown[v], groups[v], voices.Length > 1);
         if (score.Layout == StaffLayout.Tab) return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan([.. drafts[i].Select(BareTime)], groups[i], v.Tuplets))]);
         if (voices.Length > 1) VoiceSeparation.Apply(drafts[0], drafts[1]);
         var plans = EventsInPlace(drafts);
-        return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan(plans[i], groups[i], v.Tuplets))]);
+        return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan(WithBeams(plans[i], groups[i]), groups[i], v.Tuplets))]);
+    }
+
+    // Stems under a beam reach about as far as the one of the note nearest the beam; its place is found once the columns have theirs.
+    private static ImmutableArray<EventPlan> WithBeams(ImmutableArray<EventPlan> events, ImmutableArray<BeamGroup> groups)
+    {
+        if (groups.IsEmpty) return events;
+        var result = events.ToBuilder();
+        foreach (var group in groups)
+        {
+            var (up, down) = (double.PositiveInfinity, double.NegativeInfinity);
+            for (var i = group.First; i <= group.Last; i++)
+            {
+                if (!events[i].HasStem) continue;
+                if (events[i].Stem == StemDirection.Up) up = Math.Min(up, events[i].StemTip);
+                else down = Math.Max(down, events[i].StemTip);
+            }
+            // A beam between the notes: both stems meet about half way.
+            if (double.IsFinite(up) && double.IsFinite(down)) up = down = (up + down) / 2;
+            for (var i = group.First; i <= group.Last; i++)
+            {
+                if (events[i].HasStem) result[i] = events[i] with { StemTip = events[i].Stem == StemDirection.Up ? up : down };
+            }
+        }
+        return result.ToImmutable();
     }
 
     // A second voice of nothing but rests is not shown.
@@ -37,6 +62,9 @@ internal sealed class MeasurePlanner(Score score)
         var sounding = Enumerable.Range(0, voices.Length).Where(i => voices[i].Events.Any(e => !e.IsRest)).ToArray();
         return sounding.Length == 0 ? [0] : sounding;
     }
+
+    private ImmutableArray<int> StepsOf(MeasureContext context, ScoreEvent e) =>
+        [.. e.Tones.Select(t => t.Head == Notehead.Slash ? 0 : StaffSteps.Of(t.Pitch, context.Clef, score.Instrument))];
 
     private EventDraft[] Draft(MeasureContext context, Voice voice, int voiceIndex, int scoreVoice, ImmutableArray<BeamGroup> groups, bool twoVoices)
     {
@@ -49,12 +77,12 @@ internal sealed class MeasurePlanner(Score score)
             drafts[i] = new EventDraft(e, voiceIndex, origin)
             {
                 ScoreVoice = scoreVoice,
-                Steps = [.. e.Tones.Select(t => t.Head == Notehead.Slash ? 0 : StaffSteps.Of(t.Pitch, context.Clef, score.Instrument))],
+                Steps = StepsOf(context, e),
                 IsCentred = whole,
                 RestY = RestGlyphs.Y(whole ? NoteBase.Whole : e.Value.Base),
             };
         }
-        var decided = StemRules.Decide([.. drafts.Select(d => d.Steps)], groups);
+        var decided = StemRules.Decide([.. drafts.Select(d => d.Steps)], groups, [.. drafts.Select(d => d.Event.Beams.IsDefaultOrEmpty ? 0 : d.Event.Beams.Length)]);
         for (var i = 0; i < drafts.Length; i++)
         {
             drafts[i].Stem = !twoVoices ? decided[i] : voiceIndex == 0 ? StemDirection.Up : StemDirection.Down;

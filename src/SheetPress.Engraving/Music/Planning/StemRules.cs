@@ -23,24 +23,29 @@ internal static class StemRules
     /// goes with its neighbours when both point up.
     /// </summary>
     /// <param name="steps">Steps of each event, low to high; empty for a rest.</param>
-    /// <param name="groups">Beamed groups, which share a direction.</param>
-    public static StemDirection[] Decide(IReadOnlyList<ImmutableArray<int>> steps, IReadOnlyList<BeamGroup> groups)
+    /// <param name="groups">Beamed groups, which share a direction unless their beam lies between the notes.</param>
+    /// <param name="beams">Number of beams of each event.</param>
+    public static StemDirection[] Decide(IReadOnlyList<ImmutableArray<int>> steps, IReadOnlyList<BeamGroup> groups, IReadOnlyList<int> beams)
     {
         var result = new StemDirection?[steps.Count];
         foreach (var group in groups)
         {
-            var (low, high) = (int.MaxValue, int.MinValue);
+            var (lowest, highest) = (int.MaxValue, int.MinValue);
             var sum = 0;
             for (var i = group.First; i <= group.Last; i++)
             {
                 if (steps[i].IsEmpty) continue;
-                low = Math.Min(low, steps[i][0]);
-                high = Math.Max(high, steps[i][^1]);
+                lowest = Math.Min(lowest, steps[i][0]);
+                highest = Math.Max(highest, steps[i][^1]);
                 sum += steps[i].Sum();
             }
             // Equally far above and below: the way most of the notes want.
-            var direction = high == -low ? sum < 0 ? StemDirection.Up : StemDirection.Down : high > -low ? StemDirection.Down : StemDirection.Up;
-            for (var i = group.First; i <= group.Last; i++) result[i] = direction;
+            var direction = highest == -lowest ? sum < 0 ? StemDirection.Up : StemDirection.Down : highest > -lowest ? StemDirection.Down : StemDirection.Up;
+            var split = KneedBeam.Split(steps, group, Enumerable.Range(group.First, group.Last - group.First + 1).Max(i => beams[i]));
+            for (var i = group.First; i <= group.Last; i++)
+            {
+                result[i] = split is { } high && !steps[i].IsEmpty ? steps[i][0] >= high ? StemDirection.Down : StemDirection.Up : direction;
+            }
         }
         for (var i = 0; i < steps.Count; i++)
         {

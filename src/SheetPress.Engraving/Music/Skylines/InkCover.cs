@@ -6,25 +6,30 @@ namespace SheetPress.Engraving;
 /// </summary>
 internal static class InkCover
 {
-    // Slices of slanted and curved ink are at most this wide (sp): finer than any distance that is kept.
-    private const double SliceWidth = 0.4;
-    private const int MostSlices = 48;
+    /// <summary>Slices of slanted and curved ink are this wide (sp) where room is sought: a steep beam is covered to a tenth of a space.</summary>
+    public const double Coarse = 0.4;
+
+    /// <summary>Slices (sp) where distances are judged: a steep beam is covered to a fortieth of a space.</summary>
+    public const double Fine = 0.1;
+
+    private const int MostSlices = 400;
 
     /// <summary>The boxes of a mark.</summary>
     /// <param name="mark">The mark.</param>
     /// <param name="unit">Length of one staff space in the unit of the drawing; slices follow it.</param>
-    public static IEnumerable<Box> Of(Mark mark, double unit = 1) => mark switch
+    /// <param name="slice">Greatest width of a slice in staff spaces.</param>
+    public static IEnumerable<Box> Of(Mark mark, double unit = 1, double slice = Coarse) => mark switch
     {
         GlyphMark glyph => OfGlyph(glyph),
-        LineMark line when IsSlanted(line) => OfLine(line, unit),
-        PolygonMark polygon => OfPolygon(polygon, unit),
-        CurveMark curve => OfCurve(curve, unit),
+        LineMark line when IsSlanted(line) => OfLine(line, unit * slice),
+        PolygonMark polygon => OfPolygon(polygon, unit * slice),
+        CurveMark curve => OfCurve(curve, unit * slice),
         _ => mark.Bounds.IsEmpty ? [] : [mark.Bounds],
     };
 
     private static bool IsSlanted(LineMark line) => line.From.X != line.To.X && line.From.Y != line.To.Y;
 
-    private static int Slices(double width, double unit) => Math.Clamp((int)Math.Ceiling(width / (SliceWidth * unit)), 1, MostSlices);
+    private static int Slices(double width, double slice) => Math.Clamp((int)Math.Ceiling(width / slice), 1, MostSlices);
 
     private static IEnumerable<Box> OfGlyph(GlyphMark mark)
     {
@@ -33,10 +38,10 @@ internal static class InkCover
         return profile.Select(b => b.Transform(mark.StaffSpace, mark.Position.X, mark.Position.Y));
     }
 
-    private static IEnumerable<Box> OfLine(LineMark line, double unit)
+    private static IEnumerable<Box> OfLine(LineMark line, double slice)
     {
         var bounds = line.Bounds;
-        var count = Slices(bounds.Width, unit);
+        var count = Slices(bounds.Width, slice);
         var (a, b) = line.From.X <= line.To.X ? (line.From, line.To) : (line.To, line.From);
         var slope = (b.Y - a.Y) / (b.X - a.X);
         var half = line.Thickness / 2 * Math.Sqrt(1 + (slope * slope));
@@ -50,18 +55,18 @@ internal static class InkCover
         }
     }
 
-    private static IEnumerable<Box> OfPolygon(PolygonMark polygon, double unit)
+    private static IEnumerable<Box> OfPolygon(PolygonMark polygon, double slice)
     {
         var bounds = polygon.Bounds;
         if (bounds.IsEmpty) yield break;
-        var count = Slices(bounds.Width, unit);
+        var count = Slices(bounds.Width, slice);
         var grow = polygon.OutlineThickness / 2;
         for (var i = 0; i < count; i++)
         {
             var left = bounds.Left + (bounds.Width * i / count);
             var right = bounds.Left + (bounds.Width * (i + 1) / count);
-            var slice = SliceOf(polygon, left - grow, right + grow);
-            if (!slice.IsEmpty) yield return new Box(left, slice.Top - grow, right, slice.Bottom + grow);
+            var part = SliceOf(polygon, left - grow, right + grow);
+            if (!part.IsEmpty) yield return new Box(left, part.Top - grow, right, part.Bottom + grow);
         }
     }
 
@@ -84,9 +89,9 @@ internal static class InkCover
 
     private static double YAt(Point a, Point b, double x) => a.Y + ((b.Y - a.Y) * (x - a.X) / (b.X - a.X));
 
-    private static IEnumerable<Box> OfCurve(CurveMark curve, double unit)
+    private static IEnumerable<Box> OfCurve(CurveMark curve, double slice)
     {
-        var count = Math.Max(8, Slices(Math.Abs(curve.End.X - curve.Start.X), unit));
+        var count = Math.Max(8, Slices(Math.Abs(curve.End.X - curve.Start.X), slice));
         var from = curve.Start;
         for (var i = 1; i <= count; i++)
         {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace SheetPress.Engraving;
 
 /// <summary>Draws the notes and rests of a system on the staff with their stems, flags and beams.</summary>
@@ -20,14 +22,36 @@ internal static class NoteDrawer
             var members = events[group.First..(group.Last + 1)];
             var notes = members.Where(e => e.Plan.HasStem).ToList();
             if (notes.Count < 2) continue;
-            var up = notes[0].IsUp;
-            var line = BeamPlacement.Place([.. notes.Select(e => ToBeamNote(e, up))], up);
-            var half = Ink.Defaults.BeamThickness / 2;
-            foreach (var e in notes) e.StemTip = line.At(e.StemX) + (up ? -half : half);
-            BeamDrawer.Draw(canvas, members, e => e.StemX, line, up);
-            foreach (var rest in members.Where(e => e.Plan.Event.IsRest)) rest.RestDrop = BeamedRest.Drop(rest, notes, line, up);
+            if (notes.Exists(e => e.IsUp != notes[0].IsUp)) DrawKneed(canvas, members, notes);
+            else DrawPlain(canvas, members, notes);
         }
         foreach (var e in events) DrawEvent(e, canvas);
+    }
+
+    private static void DrawPlain(StaffCanvas canvas, ImmutableArray<PlacedEvent> members, List<PlacedEvent> notes)
+    {
+        var up = notes[0].IsUp;
+        var line = BeamPlacement.Place([.. notes.Select(e => ToBeamNote(e, up))], up);
+        var half = Ink.Defaults.BeamThickness / 2;
+        foreach (var e in notes) e.StemTip = line.At(e.StemX) + (up ? -half : half);
+        BeamDrawer.Draw(canvas, members, e => e.StemX, line, up);
+        foreach (var rest in members.Where(e => e.Plan.Event.IsRest)) rest.RestDrop = BeamedRest.Drop(rest, notes, line, up);
+    }
+
+    // The beams hang below the first one; stems from above go on to the last that is theirs.
+    private static void DrawKneed(StaffCanvas canvas, ImmutableArray<PlacedEvent> members, List<PlacedEvent> notes)
+    {
+        var (high, low) = (notes.Where(e => !e.IsUp).Max(e => e.Plan.BottomHead), notes.Where(e => e.IsUp).Min(e => e.Plan.TopHead));
+        var y = KneedBeam.Place(high, low, notes.Max(e => e.Plan.Event.Beams.Length));
+        var line = new BeamLine(notes[0].StemX, y, notes[^1].StemX, y);
+        var (half, pitch) = (Ink.Defaults.BeamThickness / 2, Ink.Defaults.BeamThickness + Ink.Defaults.BeamSpacing);
+        foreach (var e in notes) e.StemTip = e.IsUp ? y - half : y + half + ((Math.Max(1, e.Plan.Event.Beams.Length) - 1) * pitch);
+        BeamDrawer.Draw(canvas, members, e => e.StemX, line, up: true);
+        foreach (var rest in members.Where(e => e.Plan.Event.IsRest))
+        {
+            var (below, above) = (BeamedRest.Drop(rest, notes, line, up: true), BeamedRest.Drop(rest, notes, line, up: false));
+            rest.RestDrop = below <= -above ? below : above;
+        }
     }
 
     private static BeamNote ToBeamNote(PlacedEvent e, bool up)

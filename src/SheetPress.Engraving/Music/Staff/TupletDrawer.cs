@@ -30,7 +30,7 @@ internal static class TupletDrawer
                 {
                     var events = measure.Voices[v][tuplet.First..(tuplet.Last + 1)];
                     var above = IsAbove(events, v, measure.Plan.HasTwoVoices);
-                    var isBeam = plan.Groups.Contains(new BeamGroup(tuplet.First, tuplet.Last));
+                    var isBeam = plan.Groups.Contains(new BeamGroup(tuplet.First, tuplet.Last)) && !events.Any(e => e.Plan.HasStem && e.IsUp != above);
                     Draw(canvas, events, tuplet.Actual, isBeam, above, e => e.Edge(above));
                 }
             }
