@@ -12,8 +12,11 @@ internal static class KneedBeam
     /// <summary>Up to two octaves, in steps, the stems of the far notes are let grow.</summary>
     public const int WidestPlainGroup = 14;
 
-    // The gap that stems on both sides and the accidentals of the low notes need, besides the beams.
-    private const double LeastGap = 4.5;
+    // White between the beams and the middle of the nearest heads: room for an accidental of the low notes.
+    private const double HeadRoom = 2;
+
+    // Nor do the beams come near ledger lines, the first of which lie a space above and below the staff.
+    private const double LedgerRoom = 0.7;
 
     // Beams are placed on quarters of a space; one in the middle of a space would leave two thin wedges of white.
     private const double Grid = 0.25;
@@ -28,26 +31,35 @@ internal static class KneedBeam
         for (var i = group.First; i <= group.Last; i++) if (!steps[i].IsEmpty) events.Add(steps[i]);
         if (events.Count < 2 || events.Max(e => e[^1]) - events.Min(e => e[0]) <= WidestPlainGroup) return null;
         events.Sort((a, b) => a[0].CompareTo(b[0]));
-        var (split, widest) = (0, 0);
+        var (low, high) = (0, 0);
         var highest = events[0][^1];
         foreach (var e in events.Skip(1))
         {
-            if (e[0] - highest > widest) (split, widest) = (e[0], e[0] - highest);
+            if (e[0] - highest > high - low) (low, high) = (highest, e[0]);
             highest = Math.Max(highest, e[^1]);
         }
-        return widest / 2.0 >= LeastGap + Depth(beams) ? split : null;
+        return high > low && Place(StaffSteps.Y(high), StaffSteps.Y(low), beams) is not null ? high : null;
     }
 
-    /// <summary>The middle line of the topmost beam.</summary>
-    /// <param name="highest">y of the lowest head of the high part.</param>
-    /// <param name="lowest">y of the highest head of the low part.</param>
+    /// <summary>The middle line of the topmost beam, or null when there is no room for the beams.</summary>
+    /// <param name="high">y of the lowest head of the high part.</param>
+    /// <param name="low">y of the highest head of the low part.</param>
     /// <param name="beams">The greatest number of beams.</param>
-    public static double Place(double highest, double lowest, int beams)
+    public static double? Place(double high, double low, int beams)
     {
-        var y = Math.Round((((highest + lowest) / 2) - (Depth(beams) / 2)) / Grid) * Grid;
-        return y > 0 && y < StaffSteps.BottomLine && y - Math.Floor(y) == 0.5 ? y - Grid : y;
+        var half = Ink.Defaults.BeamThickness / 2;
+        var depth = (beams - 1) * (Ink.Defaults.BeamThickness + Ink.Defaults.BeamSpacing);
+        var top = high + HeadRoom + half;
+        var bottom = low - HeadRoom - half - depth;
+        if (high < 0) top = Math.Max(top, half - LedgerRoom);
+        if (low > StaffSteps.BottomLine) bottom = Math.Min(bottom, StaffSteps.BottomLine + LedgerRoom - half - depth);
+        var middle = (high + low - depth) / 2;
+        double? best = null;
+        for (var y = Math.Ceiling(top / Grid) * Grid; y <= bottom; y += Grid)
+        {
+            if (y > 0 && y < StaffSteps.BottomLine && y - Math.Floor(y) == 0.5) continue;
+            if (best is null || Math.Abs(y - middle) < Math.Abs(best.Value - middle)) best = y;
+        }
+        return best;
     }
-
-    /// <summary>From the middle line of the first beam to that of the last.</summary>
-    private static double Depth(int beams) => (beams - 1) * (Ink.Defaults.BeamThickness + Ink.Defaults.BeamSpacing);
 }

@@ -42,7 +42,7 @@ internal static class NoteDrawer
     private static void DrawKneed(StaffCanvas canvas, ImmutableArray<PlacedEvent> members, List<PlacedEvent> notes)
     {
         var (high, low) = (notes.Where(e => !e.IsUp).Max(e => e.Plan.BottomHead), notes.Where(e => e.IsUp).Min(e => e.Plan.TopHead));
-        var y = KneedBeam.Place(high, low, notes.Max(e => e.Plan.Event.Beams.Length));
+        var y = KneedBeam.Place(high, low, notes.Max(e => e.Plan.Event.Beams.Length)) ?? ((high + low) / 2);
         var line = new BeamLine(notes[0].StemX, y, notes[^1].StemX, y);
         var (half, pitch) = (Ink.Defaults.BeamThickness / 2, Ink.Defaults.BeamThickness + Ink.Defaults.BeamSpacing);
         foreach (var e in notes) e.StemTip = e.IsUp ? y - half : y + half + ((Math.Max(1, e.Plan.Event.Beams.Length) - 1) * pitch);
