@@ -9,7 +9,7 @@ public class BeamedStemTests
     public void An_accidental_keeps_off_the_stem_of_the_low_note_before_it()
     {
         // The stem of the low note runs up to the beam, past the natural of the high one; a narrow line squeezes them together.
-        const string bar = "E2:1/4 A3:1/4 E2:1/4 A3:1/4 ";
+        const string bar = "E1:1/4 A2:1/4 E1:1/4 A2:1/4 ";
         var score = ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 4)), key: "Ab major", layout: StaffLayout.Staff);
         var narrow = 0;
         for (var width = 36; width < 60; width++)
