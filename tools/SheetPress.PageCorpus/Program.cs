@@ -4,12 +4,16 @@ using SheetPress.Engraving;
 using SheetPress.Lessons;
 using SheetPress.PageCorpus;
 using SheetPress.Publishing;
+using SheetPress.Scores;
 
-// Typesets random lessons and looks over their pages: dotnet run --project tools/SheetPress.PageCorpus -- [LESSONS] [FIRST] [FOLDER]
+// Typesets lessons and looks over their pages: dotnet run --project tools/SheetPress.PageCorpus -- [repertoire] [LESSONS] [FIRST] [FOLDER]
+// The lessons are random ones; with "repertoire", every style over the forms that songs are made of, with the scores checked as well.
 // With a folder the pages of lessons with findings (of all when LESSONS is below 20) are written there as PNG.
 const double margin = 15;
 const int fewLessons = 20;
-var lessons = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 800;
+var repertoire = args is ["repertoire", ..];
+if (repertoire) args = args[1..];
+var lessons = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : repertoire ? RepertoireLesson.Count : 800;
 var first = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 1;
 var folder = args.Length > 2 ? Directory.CreateDirectory(args[2]).FullName : null;
 var (systems, pages, exercises) = (0, 0, 0);
@@ -18,13 +22,17 @@ var problems = new ConcurrentDictionary<string, int>();
 Parallel.For(first, first + lessons, number =>
 {
     var random = new LessonWriter(number);
-    var source = new SourceText(string.Create(CultureInfo.InvariantCulture, $"lesson-{number}.yaml"), random.Text);
+    var source = new SourceText(string.Create(CultureInfo.InvariantCulture, $"lesson-{number}.yaml"), repertoire ? RepertoireLesson.Write(number) : random.Text);
     var bag = new DiagnosticBag(source);
     var lesson = LessonReader.Read(source, bag);
     var built = lesson is null ? null : LessonBuilder.Build(lesson, bag);
-    foreach (var item in bag.Items) problems.AddOrUpdate(item.Code, 1, (_, n) => n + 1);
+    foreach (var item in bag.Items) problems.AddOrUpdate(repertoire && item.Severity == Severity.Error ? $"{item.Code}: {item.Message}" : item.Code, 1, (_, n) => n + 1);
     if (lesson is null || built is null) return;
     // An exercise that its style refuses for good reason (slap on a mandolin) is reported among the problems, not looked at.
+    foreach (var exercise in built.Exercises)
+    {
+        foreach (var finding in ScoreChecks.Run(exercise.Score)) problems.AddOrUpdate($"lesson {number}, {exercise.Request.Style.Name}: {finding}", 1, (_, n) => n + 1);
+    }
     Interlocked.Add(ref exercises, built.Exercises.Length);
     var content = HandoutAssembler.Assemble(built, HandoutWording.English);
     var document = SheetComposer.Compose(content, random.Style);

@@ -236,6 +236,12 @@ public static class DiagnosticCodes
     /// <summary>Chords that do not share a bar evenly.</summary>
     public const string SharesUnclear = "shares-unclear";
 
+    /// <summary>A chord symbol that people use in two ways.</summary>
+    public const string TwoMeanings = "two-meanings";
+
+    /// <summary>A number of times with no repeat before it.</summary>
+    public const string TimesWithoutRepeat = "times-without-repeat";
+
     /// <summary>No bar before.</summary>
     public const string NothingBefore = "nothing-before";
 

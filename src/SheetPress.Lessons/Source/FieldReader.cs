@@ -101,6 +101,42 @@ internal sealed class FieldReader
         var other => WrongType<LocatedText>(other, name, "text"),
     };
 
+    /// <summary>A progression: a text, a list of bars (each a text or a list of chords), or parts by their names, which become rehearsal marks.</summary>
+    public LocatedText? Progression(string name) => Node(name) switch
+    {
+        null => null,
+        ScalarNode scalar => scalar.Text.Value.Trim().Length > 0 ? scalar.Text : null,
+        var node => JoinBars(node) is { Count: > 0 } parts ? LocatedText.Join(parts, '\n') : null,
+    };
+
+    private static List<LocatedText> JoinBars(SourceNode node)
+    {
+        var parts = new List<LocatedText>();
+        switch (node)
+        {
+            case ScalarNode scalar when scalar.Text.Trim() is { Length: > 0 } text:
+                parts.Add(text);
+                break;
+            case SequenceNode sequence:
+                foreach (var item in sequence.Items)
+                {
+                    var inner = JoinBars(item);
+                    var isBar = item is SequenceNode && inner.Count > 1 && !inner.Exists(t => t.Value.AsSpan().IndexOfAny('|', '\n') >= 0);
+                    if (isBar) parts.Add(LocatedText.Join(inner, ' '));
+                    else parts.AddRange(inner);
+                }
+                break;
+            case MappingNode mapping:
+                foreach (var entry in mapping.Entries)
+                {
+                    parts.Add(entry.Name.As($"[{entry.Name.Value}]"));
+                    parts.AddRange(JoinBars(entry.Value));
+                }
+                break;
+        }
+        return parts;
+    }
+
     /// <summary>Words, given in one text or as a list; empty when there are none.</summary>
     public ImmutableArray<LocatedText> Words(string name) => JoinedText(name, ' ')?.Words() ?? [];
 

@@ -60,7 +60,7 @@ public static class LessonReader
             var instrument = Override(own);
             var isOther = instrument != own;
 
-            var progressionText = fields.JoinedText("progression", '\n');
+            var progressionText = fields.Progression("progression");
             if (progressionText is null && root.IsComplete && fields.Node("progression") is ScalarNode empty) bag.Add(empty.Span, ProgressionProblems.NoBars());
             var progression = progressionText is null ? null : ProgressionReader.Read(progressionText, key, meter, rekeying, bag);
             var exercises = fields.Node("exercises") is { } list ? new ExerciseReader(styles, meter, own, bag).Read(list) : [];

@@ -6,6 +6,9 @@ public sealed record ChordParseResult
     /// <summary>The chord; null for "no chord" and on an error.</summary>
     public Chord? Chord { get; init; }
 
+    /// <summary>Whether the symbol is one that people use in two ways, so that a reader should be told which was taken: C2, C4.</summary>
+    public bool IsAmbiguous { get; init; }
+
     /// <summary>Whether the text says "no chord" (N.C.).</summary>
     public bool IsNoChord { get; init; }
 

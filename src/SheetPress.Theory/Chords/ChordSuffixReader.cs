@@ -4,7 +4,10 @@ namespace SheetPress.Theory;
 /// Reads what follows the root of a chord symbol, up to a slash bass or the end: a basic name, then alterations, additions, suspensions and
 /// omissions in any order, with brackets, commas and spaces between them.
 /// </summary>
-internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(text, start)
+/// <param name="text">The whole symbol.</param>
+/// <param name="start">Where the suffix begins.</param>
+/// <param name="slashAdds">Whether a number behind a slash is a tone to add, as in C7/9; in a numeral it is the bass.</param>
+internal sealed class ChordSuffixReader(string text, int start, bool slashAdds = false) : SymbolCursor(text, start)
 {
     private enum Family { None, Major, Minor, Diminished, HalfDiminished, Augmented, Power }
 
@@ -21,6 +24,9 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
     private bool sixNine;
     private int top;
 
+    /// <summary>Whether the suffix was a bare 2 or 4, which people use in two ways.</summary>
+    internal bool IsBareNumber { get; private set; }
+
     /// <summary>Reads the suffix; null on an error.</summary>
     internal ChordShape? Read()
     {
@@ -29,7 +35,12 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
         while (Error is null)
         {
             SkipSeparators();
-            if (Error is not null || AtEnd || (Peek() == '/' && Depth == 0)) break;
+            if (Error is not null || AtEnd) break;
+            if (Peek() == '/' && Depth == 0)
+            {
+                if (slashAdds && ReadSlashTone()) continue;
+                break;
+            }
             var before = At;
             if (!ReadChange() && Error is null) Fail(before, $"'{Text[before..]}' is no part of a chord name");
         }
@@ -41,31 +52,106 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
 
     private void ReadBasicName()
     {
-        if (Accept("ø") || Accept("Ø") || Accept("∅") || AcceptWord("hdim") || AcceptWord("half-dim"))
+        if (Accept("ø") || Accept("Ø") || Accept("∅") || AcceptWord("hdim") || AcceptWord("half-dim") || AcceptWord("halfdim") || AcceptWord("half dim") || AcceptShort('h'))
         {
+            _ = AcceptWord("inished");
+            SkipAbbreviation();
             family = Family.HalfDiminished;
             top = Math.Max(7, ReadTop());
             return;
         }
-        if (AcceptWord("dom")) { top = Math.Max(7, ReadTop()); return; }
+        if (AcceptWord("dom"))
+        {
+            _ = AcceptWord("inant");
+            SkipAbbreviation();
+            top = Math.Max(7, ReadTop());
+            return;
+        }
         if (AcceptMajor(out var triangle))
         {
+            SkipAbbreviation();
             majorWord = true;
             family = Family.Major;
             top = ReadTop();
             if (triangle && top == 0) top = 7;
             majorSeventh = top >= 7;
+            if (top == 0) ReadBareNumber();
             return;
         }
         if (AcceptWord("minor") || AcceptWord("min") || AcceptWord("mi") || Accept("m") || Accept("-") || Accept("−") || Accept("–")) family = Family.Minor;
-        else if (AcceptWord("dim") || Accept("°") || Accept("º") || Accept("˚") || (!Follows("omit") && Accept("o"))) family = Family.Diminished;
-        else if (AcceptWord("aug") || AcceptPlus()) family = Family.Augmented;
+        else if (AcceptWord("diminished") || AcceptWord("dim") || Accept("°") || Accept("º") || Accept("˚") || (!Follows("omit") && Accept("o")) || AcceptShort('O')) family = Family.Diminished;
+        else if (AcceptWord("augmented") || AcceptWord("aug") || AcceptPlus()) family = Family.Augmented;
+        if (family != Family.None) SkipAbbreviation();
         if (family != Family.None && AcceptMajorSeventh()) return;
-        var at = At;
+        if (IsSignedBehind()) return;
         top = ReadTop();
-        if (top == 0 && family == Family.None && Peek() == '5') { At++; family = Family.Power; }
-        else if (top == 0 && family == Family.None && Peek() == '2') Fail(at, "A bare 2 has two meanings: write add9 or sus2");
-        else if (top == 0 && family == Family.None && Peek() == '4') Fail(at, "A bare 4 has two meanings: write sus4 or add11");
+        if (top >= 7) majorSeventh = AcceptMajorBehind();
+        else if (top == 0 && family == Family.None && Peek() == '5') { At++; family = Family.Power; }
+        else if (top == 0) ReadBareNumber();
+    }
+
+    // C2 is a triad with its second in pop charts; C4 has the fourth in place of the third, Cm4 beside it.
+    private void ReadBareNumber()
+    {
+        if (Peek() is not ('2' or '4') || char.IsAsciiDigit(Peek(1))) return;
+        IsBareNumber = true;
+        if (Peek() == '2') added.Add(new(9));
+        else if (family == Family.Minor) added.Add(new(11));
+        else suspendedFourth = true;
+        At++;
+    }
+
+    // "7M" is written for maj7 in some countries; not the M of "7Maj" or "7Mi".
+    private bool AcceptMajorBehind()
+    {
+        if (Peek() != 'M' || char.IsAsciiLetterOrDigit(Peek(1))) return false;
+        At++;
+        return true;
+    }
+
+    // One letter that is a whole basic name: Bh7, BO7.
+    private bool AcceptShort(char letter)
+    {
+        if (Peek() != letter || Peek(1) is not ('\0' or '7' or '/')) return false;
+        At++;
+        return true;
+    }
+
+    // The point and the blank of "min. 7".
+    private void SkipAbbreviation()
+    {
+        if (At > 0 && char.IsAsciiLetter(Text[At - 1])) _ = Accept(".");
+        var at = At;
+        while (Peek() == ' ') At++;
+        if (!char.IsAsciiDigit(Peek()) && !Follows("maj")) At = at;
+    }
+
+    // A number with its sign behind it: 5-, 5+, 9-, 11+.
+    private bool IsSignedBehind()
+    {
+        var at = At;
+        var signed = TryNumber(out var number) && number is 5 or 9 or 11 or 13 && Peek() is '+' or '-' or '−' or '–' && !char.IsAsciiDigit(Peek(1));
+        // C9+ is an augmented ninth, C9- nothing at all; a fifth has no other reading.
+        if (signed && (number == 5 || Depth > 0 || (at > 0 && Text[at - 1] == '/'))) altered.Add(new(number, Text[At++] == '+' ? 1 : -1));
+        else (signed, At) = (false, at);
+        return signed;
+    }
+
+    // C7/9, C7/b13, Cm7/11, C7/4 (the suspension); anything else behind a slash is a bass note.
+    private bool ReadSlashTone()
+    {
+        var at = At++;
+        if (IsSignedBehind()) return true;
+        var alteration = ReadAccidental();
+        if (TryNumber(out var number) && (AtEnd || Peek() is '/' or '(' or ')' or ' ' or ','))
+        {
+            if (alteration != 0 && number is 5 or 9 or 11 or 13) { altered.Add(new(number, alteration)); return true; }
+            if (alteration == 0 && number is 2 or 6 or 9 or 11 or 13) { added.Add(Tension(number, 0)); return true; }
+            if (alteration == 0 && number == 4 && top >= 7) { suspendedFourth = true; return true; }
+            if (alteration == 0 && number == 7 && top == 0 && altered.Count > 0) { top = 7; return true; }
+        }
+        At = at;
+        return false;
     }
 
     private bool ReadChange()
@@ -78,12 +164,13 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
         var open = family == Family.Minor || (top != 7 && family is not (Family.Diminished or Family.HalfDiminished));
         if (!majorSeventh && open && AcceptMajorSeventh()) return true;
         if (top >= 7 && AcceptWord("aug")) { altered.Add(new(5, 1)); return true; }
+        if (IsSignedBehind()) return true;
         if (Depth > 0 || (At > 0 && Text[At - 1] is ',' or ' '))
         {
             var at = At;
             if (TryNumber(out var natural))
             {
-                if (natural is 9 or 11 or 13) { added.Add(new(natural)); return true; }
+                if (natural is 6 or 9 or 11 or 13) { added.Add(new(natural)); return true; }
                 At = at;
             }
         }
@@ -92,8 +179,9 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
 
     private bool ReadSuspension()
     {
+        _ = AcceptWord("pended");
         var at = At;
-        if (Accept("24") || Accept("42") || Accept("2/4")) { suspendedSecond = suspendedFourth = true; return true; }
+        if (Accept("24") || Accept("42") || Accept("2/4") || Accept("4/2")) { suspendedSecond = suspendedFourth = true; return true; }
         if (Accept("2")) { suspendedSecond = true; return true; }
         suspendedFourth = true;
         if (Accept("4")) return true;
@@ -154,8 +242,10 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
         var slash = family == Family.Minor && Peek() == '/';
         if (slash) At++;
         else SkipSeparators();
+        if (Follows("7M") && Peek(1) == 'M' && !char.IsAsciiLetterOrDigit(Peek(2))) { At += 2; MakeMajorSeventh(7); return true; }
         if (AcceptMajor(out var triangle))
         {
+            SkipAbbreviation();
             var number = ReadTop();
             if (number >= 7 || (triangle && number == 0)) { MakeMajorSeventh(number); return true; }
         }
@@ -230,7 +320,7 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
 
     private int ReadTop()
     {
-        if (Accept("6/9") || Accept("69")) { sixNine = true; return 6; }
+        if (Accept("6/9") || Accept("69") || Accept("9/6")) { sixNine = true; return 6; }
         if (Accept("13")) return 13;
         if (Accept("11")) return 11;
         if (Accept("9")) return 9;
@@ -240,7 +330,7 @@ internal sealed class ChordSuffixReader(string text, int start) : SymbolCursor(t
 
     private bool AcceptMajor(out bool triangle)
     {
-        triangle = Accept("Δ") || Accept("∆") || Accept("△");
+        triangle = Accept("Δ") || Accept("∆") || Accept("△") || Accept("^");
         if (triangle) return true;
         if (AcceptWord("major") || AcceptWord("maj")) return true;
         // Not the "ma" of madd9.

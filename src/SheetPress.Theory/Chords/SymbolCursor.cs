@@ -57,7 +57,7 @@ internal abstract class SymbolCursor(string text, int start)
         return true;
     }
 
-    /// <summary>Passes over blanks, commas and brackets.</summary>
+    /// <summary>Passes over blanks, commas, brackets, slashes inside brackets, and the point of an abbreviation.</summary>
     protected void SkipSeparators()
     {
         for (; At < Text.Length; At++)
@@ -68,6 +68,8 @@ internal abstract class SymbolCursor(string text, int start)
                 case ')' when Depth == 0: Fail(At, "The bracket was not opened"); return;
                 case ')': Depth--; break;
                 case ' ' or ',': break;
+                case '/' when Depth > 0: break;
+                case '.' when At > 0 && char.IsAsciiLetterOrDigit(Text[At - 1]) && !char.IsAsciiDigit(Peek(1)): break;
                 default: return;
             }
         }

@@ -77,7 +77,7 @@ public readonly record struct NoteName
     /// <summary>Text with real accidental signs: E♭, F♯; a double flat is two flat signs.</summary>
     public string ToDisplayString() => Letter + (Alteration < 0 ? new string('♭', -Alteration) : new string('♯', Alteration));
 
-    /// <summary>Reads a note name: a letter (either case) and any run of b ♭ # ♯ (or x for a double sharp) of one direction.</summary>
+    /// <summary>Reads a note name: a letter (either case) and any run of b ♭ # ♯ (or x for a double sharp) of one direction; a natural sign changes nothing.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out NoteName note)
     {
         note = default;
@@ -100,12 +100,21 @@ public readonly record struct NoteName
         if (letterIndex < 0) return false;
         var alteration = 0;
         var at = start + 1;
+        if (at < text.Length && text[at] == '♮') at++;
         while (at < text.Length)
         {
-            var step = text[at] switch { '#' or '♯' => 1, 'x' when alteration >= 0 => 2, 'b' or '♭' => -1, _ => 0 };
+            var (step, width) = text[at] switch
+            {
+                '#' or '♯' => (1, 1),
+                'x' when alteration >= 0 => (2, 1),
+                'b' or '♭' => (-1, 1),
+                // The double signs of musical type lie beyond the first plane.
+                '\uD834' when at + 1 < text.Length => (text[at + 1] switch { '\uDD2A' => 2, '\uDD2B' => -2, _ => 0 }, 2),
+                _ => (0, 0),
+            };
             if (step == 0 || (step > 0 && alteration < 0) || (step < 0 && alteration > 0) || Math.Abs(alteration + step) > 6) break;
             alteration += step;
-            at++;
+            at += width;
         }
         note = new NoteName((Letter)letterIndex, alteration);
         end = at;

@@ -15,6 +15,8 @@ public class ReferenceTests
         ["m13 -13"] = "over a minor third the eleventh belongs, as in the minor-13th of MusicXML 4.0",
         ["7alt alt7"] = "alt holds the raised fifth and both altered ninths here",
         ["M7add13"] = "add13 adds the thirteenth alone here",
+        ["4"] = "a bare 4 is a suspended fourth here, there a stack of fourths",
+        ["^ ^#5 ^7b6"] = "a triangle is a major seventh here, also without its 7, there a major triad",
     };
 
     private static readonly Dictionary<string, string> OtherScales = new(StringComparer.Ordinal)

@@ -71,9 +71,35 @@ public static class ProgressionProblems
     public static Problem TooFewBeats(string given, string has) =>
         Error(DiagnosticCodes.TooFewBeats, $"The beats given in this bar add up to {given}, and the bar has {has}.", "Make them add up, or leave the beats of one chord away: it takes the rest.");
 
-    /// <summary>Chords that do not share a bar evenly.</summary>
-    public static Problem SharesUnclear(int chords, string units, string example) =>
-        Error(DiagnosticCodes.SharesUnclear, $"{chords} chords do not share {units} beats equally.", example.Length == 0 ? "Write fewer chords, or give each its beats." : $"Give them beats, for example {example}.");
+    /// <summary>Chords that do not share a bar evenly, and how they were taken.</summary>
+    public static Problem SharesUneven(int chords, string units, string taken) =>
+        new(DiagnosticCodes.SharesUnclear, Severity.Warning, $"{chords} chords do not share {units} beats equally; they are taken as {taken}.", "Write the beats behind the chords, like that or as you want them.");
+
+    /// <summary>More chords than a bar can hold.</summary>
+    public static Problem TooManyChords(int chords, string units) =>
+        Error(DiagnosticCodes.SharesUnclear, $"{chords} chords are too many for {units} beats.", "Part the bars with |, as in C | F | G7 | C.");
+
+    /// <summary>A symbol that people use in two ways.</summary>
+    public static Problem TwoMeanings(string symbol, string taken, string other) =>
+        new(DiagnosticCodes.TwoMeanings, Severity.Warning, $"'{symbol}' is taken as {taken}.", $"Write {taken} to be sure, or {other} if you mean that.") { Suggestion = taken };
+
+    /// <summary>The kind of a chord, a blank away from its root.</summary>
+    public static Problem KindAlone(string kind, string whole) =>
+        new(DiagnosticCodes.UnknownChord, Severity.Error, $"'{kind}' has no root.", $"Write root and kind without a blank between them: {whole}.") { Suggestion = whole };
+
+    /// <summary>Chords joined by something else than a blank.</summary>
+    public static Problem ChordsJoined(string text, string parted) =>
+        new(DiagnosticCodes.UnknownChord, Severity.Error, $"'{text}' looks like several chords in one word.", $"Write blanks between chords of one bar and | between bars: {parted}.") { Suggestion = parted };
+
+    /// <summary>The name of a part where a chord should be.</summary>
+    public static Problem NameForChord(string text) => Error(DiagnosticCodes.UnknownChord, $"'{text}' is no chord.", $"Write the name of a part in square brackets at the front of its first bar: [{text}].");
+
+    /// <summary>A degree of the key as a plain number.</summary>
+    public static Problem NumberForChord(string text, string numeral) =>
+        new(DiagnosticCodes.SignForChord, Severity.Error, $"'{text}' is no chord.", $"Degrees of the key are written as roman numerals, {numeral}; beats go behind a colon: Cm7:2.") { Suggestion = numeral };
+
+    /// <summary>A number of times with no repeat before it.</summary>
+    public static Problem TimesWithoutRepeat(string text) => Error(DiagnosticCodes.TimesWithoutRepeat, $"'{text}' stands behind no repeat sign.", $"Write |: where the repeat starts and :| {text} where it ends.");
 
     /// <summary>No bar before.</summary>
     public static Problem NothingBefore() => Error(DiagnosticCodes.NothingBefore, "There is no bar before this one that could be the same.", "Write the chord.");

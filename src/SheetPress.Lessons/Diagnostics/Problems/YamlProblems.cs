@@ -64,6 +64,12 @@ public static class YamlProblems
     /// <summary>A line of a text that starts in another column than the lines above.</summary>
     public static Problem TextIndentation() => Error(DiagnosticCodes.Indentation, "This line does not go on with the text above it.", "All lines of a text start in the same column; a quoted text ends with its quotation mark.");
 
+    /// <summary>The same where what is hidden is music.</summary>
+    public static Problem CommentHidesMusic() => Error(DiagnosticCodes.CommentHidesText, "A # behind a blank starts a comment in YAML, so everything from here on is lost.", "Put the whole value in quotes, or write it on the next line behind a |.");
+
+    /// <summary>A remark inside a text of several lines.</summary>
+    public static Problem RemarkInText() => Error(DiagnosticCodes.Indentation, "This remark ends the text, so the lines below it belong to nothing.", "Write a | behind the colon above, and the text indented below it: a progression may have remarks there.");
+
     /// <summary>Any other fault.</summary>
     public static Problem Syntax() => Error(DiagnosticCodes.Syntax, "This cannot be read as an entry, a list or a value.", "Check colons, quotes and indentation here and in the line above.");
 

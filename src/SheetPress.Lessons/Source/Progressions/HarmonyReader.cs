@@ -7,6 +7,8 @@ namespace SheetPress.Lessons;
 /// <param name="bag">Where problems go.</param>
 internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag)
 {
+    private static readonly string[] Numerals = ["I", "II", "III", "IV", "V", "VI", "VII"];
+
     /// <summary>Whether a text is written like a roman numeral: accidentals, then I or V in either case.</summary>
     public static bool LooksRoman(string text)
     {
@@ -21,18 +23,37 @@ internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag
     /// <summary>The chord, or null with the reason reported.</summary>
     /// <param name="text">The symbol or numeral.</param>
     /// <param name="key">The key in force, as it is played.</param>
-    public Chord? Read(LocatedText text, Key key)
+    /// <param name="before">What stands before it in its bar; null at the front.</param>
+    public Chord? Read(LocatedText text, Key key, string? before = null)
     {
         if (LooksRoman(text.Value)) return ReadRoman(text, key);
-        if (!text.Value.Any(char.IsAsciiLetter))
-        {
-            bag.Add(text.Span, ProgressionProblems.SignForChord(text.Value));
-            return null;
-        }
         var result = ChordParser.Parse(text.Value);
-        if (result.Chord is { } chord) return rekeying.Move(chord);
-        bag.Add(text.Span, ProgressionProblems.UnknownChord(text.Value, result.Message ?? "it is no chord", result.Suggestion));
+        if (result.Chord is { } chord)
+        {
+            if (result.IsAmbiguous) bag.Add(text.Span, ProgressionProblems.TwoMeanings(text.Value, chord.ToString(), OtherMeaning(chord)));
+            return rekeying.Move(chord);
+        }
+        bag.Add(text.Span, WhatIsWrong(text.Value, before, result));
         return null;
+    }
+
+    private static string OtherMeaning(Chord chord) => chord.Root + (chord.Quality.Find(3) is null ? "add11" : "sus2");
+
+    private static Problem WhatIsWrong(string text, string? before, ChordParseResult result)
+    {
+        if (text.Length == 1 && text[0] is >= '1' and <= '7') return ProgressionProblems.NumberForChord(text, Numerals[text[0] - '1']);
+        if (before is not null && ChordParser.Parse(before + text).Success) return ProgressionProblems.KindAlone(text, before + text);
+        if (Parted(text) is { } parted) return ProgressionProblems.ChordsJoined(text, parted);
+        if (!text.Any(char.IsAsciiLetter)) return ProgressionProblems.SignForChord(text);
+        if (result.Suggestion is null && text.Length > 3 && text.All(char.IsLetter)) return ProgressionProblems.NameForChord(text);
+        return ProgressionProblems.UnknownChord(text, result.Message ?? "it is no chord", result.Suggestion);
+    }
+
+    // "C-G-Am", "C>F", "C→F": all parts are chords.
+    private static string? Parted(string text)
+    {
+        var parts = text.Split(['-', '–', '—', '>', '→', ';', '.'], StringSplitOptions.RemoveEmptyEntries);
+        return parts.Length > 1 && parts.All(p => ChordParser.Parse(p).Success) ? string.Join(" | ", parts) : null;
     }
 
     private Chord? ReadRoman(LocatedText text, Key key)
@@ -41,6 +62,11 @@ internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag
         if (result.Numeral is { } numeral)
         {
             return numeral.ToChord(key).Readable;
+        }
+        if (text.Length > 3 && result.Suggestion is null && text.Value.All(char.IsLetter))
+        {
+            bag.Add(text.Span, ProgressionProblems.NameForChord(text.Value));
+            return null;
         }
         bag.Add(text.Span, ProgressionProblems.UnknownRoman(text.Value, result.Message ?? "it is no numeral", result.Suggestion));
         return null;

@@ -58,9 +58,9 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
 
     private void AddChords(WrittenBar bar, int index, Fraction start, Fraction length, Meter meter, Key key)
     {
-        if (bar.Chords.Exists(c => IsSame(c.Text.Value)))
+        if ((bar.Chords.Find(c => IsSame(c.Text.Value)) ?? (bar.Chords is [{ Text.Value: "%" } sign] ? sign : null)) is { } word)
         {
-            AddSame(bar, index, start, length);
+            AddSame(bar, word, index, start, length);
             return;
         }
         var chords = ReadChords(bar, key);
@@ -70,6 +70,12 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
         for (var i = 0; i < chords.Length; i++)
         {
             var (chord, isHeld) = chords[i] ?? default;
+            if (i > 0 && IsBeat(bar.Chords[i].Text.Value))
+            {
+                _chords[^1] = _chords[^1] with { Duration = _chords[^1].Duration + durations[i] };
+                at += durations[i];
+                continue;
+            }
             _chords.Add(new ChordSpan(at, durations[i], chord, null, bar.Chords[i].Text.Span) { Measure = index, IsHeld = isHeld });
             at += durations[i];
         }
@@ -83,7 +89,7 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
         {
             var written = bar.Chords[i];
             var text = written.Text;
-            if (text.Value.Equals("hold", StringComparison.OrdinalIgnoreCase))
+            if (text.Value.Equals("hold", StringComparison.OrdinalIgnoreCase) || IsBeat(text.Value))
             {
                 var before = i > 0 ? chords[i - 1] : _chords.Count > 0 ? (_chords[^1].Chord, false) : null;
                 if (before is { } held) chords[i] = (held.Chord, true);
@@ -97,7 +103,13 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
             {
                 chords[i] = (null, false);
             }
-            else if (_harmony.Read(text, key) is { } chord)
+            else if (text.Value[0] == '/' && (i > 0 ? chords[i - 1]?.Chord : _chords.Count > 0 ? _chords[^1].Chord : null) is { } upper && NoteName.TryParse(text.Value[1..], out var bass))
+            {
+                // The chord goes on over another bass.
+                bass = rekeying.Move(bass);
+                chords[i] = (upper with { Bass = bass == upper.Root ? null : bass }, false);
+            }
+            else if (_harmony.Read(text, key, i > 0 ? bar.Chords[i - 1].Text.Value : null) is { } chord)
             {
                 chords[i] = (chord, false);
             }
@@ -105,9 +117,8 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
         return chords;
     }
 
-    private void AddSame(WrittenBar bar, int index, Fraction start, Fraction length)
+    private void AddSame(WrittenBar bar, WrittenChord word, int index, Fraction start, Fraction length)
     {
-        var word = bar.Chords.Find(c => IsSame(c.Text.Value))!;
         var before = _measures.Count > 0 ? _measures[^1] : null;
         if (bar.Chords.Count > 1) bag.Add(word.Span, ProgressionProblems.SameNotAlone());
         if (word.Beats is not null) bag.Add(word.Span, ProgressionProblems.SameWithBeats());
@@ -123,6 +134,9 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
             _chords.Add(chord with { Start = chord.Start + before.Length, Measure = index, Span = word.Span });
         }
     }
+
+    // A stroke or a point for each beat that the chord before goes on.
+    private static bool IsBeat(string text) => text is "/" or "." or "%";
 
     private static bool IsSame(string text) => text.Equals("same", StringComparison.OrdinalIgnoreCase);
 }

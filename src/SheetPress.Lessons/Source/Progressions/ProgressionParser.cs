@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using SheetPress.Theory;
 
 namespace SheetPress.Lessons;
 
@@ -15,9 +16,13 @@ internal sealed class ProgressionParser(DiagnosticBag bag)
     private ProgressionToken? _lastBarline;
     private ProgressionToken? _lastMark;
 
+    // Whether chords are written as annotations, a root and a colon: C:maj7 G:7.
+    private bool _isAnnotated;
+
     /// <summary>The bars in order.</summary>
     public ImmutableArray<WrittenBar> Parse(ImmutableArray<ProgressionToken> tokens)
     {
+        _isAnnotated = tokens.Any(t => t.Kind == ProgressionTokenKind.Word && AnnotationColon(t.Text.Value) is > 0 and var colon && t.Text.Value[colon + 1] is '(' or (>= 'a' and <= 'z'));
         for (var i = 0; i < tokens.Length; i++)
         {
             var token = tokens[i];
@@ -26,8 +31,15 @@ internal sealed class ProgressionParser(DiagnosticBag bag)
                 case ProgressionTokenKind.Word when IsTimes(token.Text.Value, out var times) && i > 0 && EndsRepeat(tokens[i - 1]):
                     SetTimes(token, times);
                     break;
+                case ProgressionTokenKind.Word when IsTimes(token.Text.Value, out _):
+                    bag.Add(token.Span, ProgressionProblems.TimesWithoutRepeat(token.Text.Value));
+                    break;
                 case ProgressionTokenKind.Word when IsEnding(token.Text.Value, out var numbers):
                     StartEnding(token, numbers);
+                    break;
+                // "|1 F7": the number right behind the bar line needs no point.
+                case ProgressionTokenKind.Word when token.Text.Value is [>= '1' and <= '9'] && i > 0 && IsTouching(tokens[i - 1], token) && i + 1 < tokens.Length && tokens[i + 1].Kind == ProgressionTokenKind.Word:
+                    StartEnding(token, [token.Text.Value[0] - '0']);
                     break;
                 case ProgressionTokenKind.Word:
                     AddChord(token);
@@ -52,12 +64,20 @@ internal sealed class ProgressionParser(DiagnosticBag bag)
 
     private bool EndsRepeat(ProgressionToken token) => token.Kind == ProgressionTokenKind.Barline && token.Text.Value[0] == ':' && _bars.Count > 0;
 
+    private static bool IsTouching(ProgressionToken barline, ProgressionToken word) => barline.Kind == ProgressionTokenKind.Barline && barline.Span.End == word.Span.Start;
+
+    // Where the colon stands behind a bare root; -1 when none does, or nothing follows it.
+    private static int AnnotationColon(string text) =>
+        text.Length > 0 && text[0] is >= 'A' and <= 'G' && NoteName.TryRead(text, 0, out _, out var end) && end + 1 < text.Length && text[end] == ':' ? end : -1;
+
+    private bool IsAnnotation(string text) => _isAnnotated && AnnotationColon(text) is > 0 and var colon && (text[colon + 1] is '(' or (>= 'a' and <= 'z') || (text[(colon + 1)..] != "1" && ChordParser.Parse(text).Success));
+
     private void AddChord(ProgressionToken token)
     {
         var text = token.Text;
         var colon = text.Value.LastIndexOf(':');
         SheetPress.Scores.Fraction? beats = null;
-        if (colon >= 0)
+        if (colon >= 0 && !(IsAnnotation(text.Value) && AnnotationColon(text.Value) == colon))
         {
             if (BeatCount.TryParse(text.Value[(colon + 1)..], out var count)) beats = count;
             else bag.Add(text.SpanOf(colon + 1, text.Length - colon - 1), ProgressionProblems.BadBeats());
@@ -128,7 +148,9 @@ internal sealed class ProgressionParser(DiagnosticBag bag)
     private static bool IsTimes(string text, out int times)
     {
         times = 0;
-        return text.Length is 2 or 3 && text[0] is 'x' or 'X' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out times);
+        if (text.Length is not (2 or 3)) return false;
+        var number = text[0] is 'x' or 'X' or '×' ? text.AsSpan(1) : text[^1] is 'x' or 'X' or '×' ? text.AsSpan(0, text.Length - 1) : [];
+        return int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out times);
     }
 
     // "1." "2." "1.2." "1-3." "1,3." : numbers of an ending, closed by a point.

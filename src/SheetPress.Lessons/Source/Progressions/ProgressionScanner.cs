@@ -13,6 +13,7 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
         var tokens = ImmutableArray.CreateBuilder<ProgressionToken>();
         var value = text.Value;
         var at = 0;
+        var atLineStart = true;
         while (at < value.Length)
         {
             var start = at;
@@ -20,10 +21,19 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
             {
                 at++;
                 Add(ProgressionTokenKind.LineEnd, start, 1);
+                atLineStart = true;
             }
-            else if (char.IsWhiteSpace(value[at]) || value[at] == ',')
+            else if (char.IsWhiteSpace(value[at]) || value[at] is ',' or '(' or ')')
             {
+                // Chords in brackets, such as a turnaround for the last time round, are chords.
                 at++;
+            }
+            else if (atLineStart && PartName.LengthAt(text, at, LineEndFrom(text, at)) is > 0 and var length)
+            {
+                tokens.Add(new(ProgressionTokenKind.Mark, text.Slice(at, length).Trim(), text.SpanOf(at, length)));
+                at += length;
+                if (at < value.Length && value[at] == ':') at++;
+                atLineStart = false;
             }
             else if (IsBarSign(value, at))
             {
@@ -45,6 +55,7 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
             {
                 at = WordEnd(text, at);
                 Add(ProgressionTokenKind.Word, start, at - start);
+                atLineStart = false;
             }
         }
         return tokens.DrainToImmutable();
@@ -58,6 +69,12 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
         if (text.Value[index] != ' ') return false;
         var span = text.SpanOf(index, 1);
         return span.Start < span.End && source.Text.AsSpan(span.Start, span.Length).Contains('\n');
+    }
+
+    private int LineEndFrom(LocatedText text, int at)
+    {
+        while (at < text.Length && !IsLineEnd(text, at)) at++;
+        return at;
     }
 
     // A colon is a bar sign only beside a bar: "F7:2" gives beats, "F7:|" ends a repeat.
@@ -89,7 +106,7 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
             if (sign is '|' or '[' || IsLineEnd(text, at) || (sign == ':' && IsBarSign(value, at))) break;
             if (depth == 0 && (char.IsWhiteSpace(sign) || sign == ',')) break;
             if (sign == '(' && value.AsSpan(at).IndexOf(')') >= 0) depth++;
-            else if (sign == ')') depth = Math.Max(0, depth - 1);
+            else if (sign == ')' && depth-- == 0) break;
             at++;
         }
         return at;

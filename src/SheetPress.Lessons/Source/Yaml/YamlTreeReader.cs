@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SheetPress.Theory;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -138,7 +139,16 @@ internal sealed class YamlTreeReader
         if (text[at + 1] is ' ' or '\t' or '#' or '\r' or '\n') return;
         var lineEnd = text.IndexOf('\n', at);
         if (lineEnd < 0) lineEnd = text.Length;
-        _bag.Add(new SourceSpan(at, at + text[at..lineEnd].TrimEnd().Length), YamlProblems.CommentHidesText());
+        var hidden = text[at..lineEnd].TrimEnd();
+        _bag.Add(new SourceSpan(at, at + hidden.Length), IsMusic(hidden) ? YamlProblems.CommentHidesMusic() : YamlProblems.CommentHidesText());
+    }
+
+    // "#iv°7 | V7", "#4 5": a lesson without it would be another lesson.
+    private static bool IsMusic(string hidden)
+    {
+        var blank = hidden.IndexOf(' ', StringComparison.Ordinal);
+        var word = blank < 0 ? hidden : hidden[..blank];
+        return hidden.Contains('|', StringComparison.Ordinal) || RomanNumeral.TryParse(word, out _) || (Degree.TryParse(word, out var degree) && degree.Number > 1);
     }
 
     private SequenceNode ReadSequence(SourceSpan span, bool isFlow, int depth)

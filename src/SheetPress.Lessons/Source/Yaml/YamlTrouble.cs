@@ -34,6 +34,7 @@ internal sealed class YamlTrouble(SourceText source, int start)
         if (ListOnSameLine(line) is { } dash) return (dash, YamlProblems.ListOnSameLine());
         if (message.Contains("multiline", StringComparison.Ordinal) && line > source.LineOf(start) && NoColon(line - 1) is { } above) return (above, YamlProblems.NoColon());
         if (message.Contains("invalid mapping", StringComparison.Ordinal) && ColonInValue(line, offset) is { } inner) return (inner, YamlProblems.ColonInValue());
+        if (RemarkAbove(line) is { } remark) return (remark, YamlProblems.RemarkInText());
         if (NoColon(line) is { } word) return (word, Line(line).Indentation == 0 ? YamlProblems.NoColon() : YamlProblems.TextIndentation());
         var (indentation, content) = Line(line);
         if (content.Length > 0 && indentation > 0) return (new SourceSpan(source.LineStart(line) + indentation, source.LineStart(line) + indentation + content.Length), YamlProblems.Indentation());
@@ -157,6 +158,17 @@ internal sealed class YamlTrouble(SourceText source, int start)
         if (content.Length == 0 || content.Contains(": ", StringComparison.Ordinal) || content.EndsWith(':') || content[0] is '-' or '#' or '[' or '{') return null;
         var from = source.LineStart(line) + indentation;
         return new SourceSpan(from, from + content.Length);
+    }
+
+    // Without quotes a text of several lines ends at a remark, and the next line is one too many.
+    private SourceSpan? RemarkAbove(int line)
+    {
+        if (line <= source.LineOf(start) || NoColon(line) is null || Line(line).Indentation == 0) return null;
+        var (indentation, content) = Line(line - 1);
+        var at = content.IndexOf(" #", StringComparison.Ordinal) + 1;
+        if (at == 0 && !content.StartsWith('#')) return null;
+        var from = source.LineStart(line - 1) + indentation;
+        return new SourceSpan(from + at, from + content.Length);
     }
 
     private SourceSpan FindBackslash(int offset)

@@ -75,6 +75,83 @@ public class ProgressionReaderTests
     [InlineData("C | F | [d.c. al fine]", "<4/4> C:4 | F:4 <DaCapo D.C. al Fine>")]
     public void Reads(string written, string expected) => Read(written).ShouldBe(expected);
 
+    // Ways that teachers write charts by hand, common practice.
+    [Theory]
+    [InlineData("C | % | F", "<4/4> C:4 | C:4 | F:4")]
+    [InlineData("C / / / | F / G /", "<4/4> C:4 | F:2 G:2")]
+    [InlineData("C . . G | / / F /", "<4/4> C:3 G:1 | ~G:2 F:2")]
+    [InlineData("C / / G", "<4/4> C:3 G:1")]
+    [InlineData("C % F %", "<4/4> C:2 F:2")]
+    [InlineData("C /B | Am /G | /F# F", "<4/4> C:2 C/B:2 | Am:2 Am/G:2 | Am/F#:2 F:2")]
+    [InlineData("C | C Am (Dm7 G7)", "<4/4> C:4 | C:1 Am:1 Dm7:1 G7:1")]
+    [InlineData("C | (Dm7 G7) | (N.C.)", "<4/4> C:4 | Dm7:2 G7:2 | N.C.:4")]
+    [InlineData("N | C | tacet", "<4/4> N.C.:4 | C:4 | N.C.:4")]
+    [InlineData("Verse 1: C | F\nChorus: G | C", "<4/4> <Rehearsal Verse 1> C:4 | F:4 | <Rehearsal Chorus> G:4 | C:4")]
+    [InlineData("A: C | F\nB: G | C", "<4/4> <Rehearsal A> C:4 | F:4 | <Rehearsal B> G:4 | C:4")]
+    [InlineData("Intro\nC | F\n\nVerse 2\n| G | C |", "<4/4> <Rehearsal Intro> C:4 | F:4 | <Rehearsal Verse 2> G:4 | C:4")]
+    [InlineData("Bridge:\nC F:1\nG", "<4/4> <Rehearsal Bridge> C:3 F:1 | G:4")]
+    [InlineData("C:maj7 | A:min7 D:hdim7/b5 | G:7 | N", "<4/4> Cmaj7:4 | Am7:2 Dm7b5/Ab:2 | G7:4 | N.C.:4")]
+    [InlineData("C:maj:3 G:7:1 | C:maj F:1", "<4/4> C:3 G7:1 | C:3 F:1")]
+    [InlineData("C:3 G:1", "<4/4> C:3 G:1")]
+    [InlineData("|: C | F :| (x3)", "<4/4> <repeat> C:4 | F:4 <x3>")]
+    [InlineData("|: C | F :| 3x", "<4/4> <repeat> C:4 | F:4 <x3>")]
+    [InlineData("|: C |1 F :|2 G |", "<4/4> <repeat> C:4 | <ending 1> F:4 <close> <x2> | <ending 2> G:4 <close>")]
+    [InlineData("C\tF\r\nG\u00A0C\r\n", "<4/4> C:2 F:2 | G:2 C:2")]
+    public void Reads_charts_as_they_are_written_by_hand(string written, string expected) => Read(written).ShouldBe(expected);
+
+    // The earlier chords take the longer shares, on the felt groups: common practice.
+    [Theory]
+    [InlineData("3/4", "C F", "<3/4> C:2 F:1", false)]
+    [InlineData("9/8", "C F", "<9/8> C:3 F:3/2", false)]
+    [InlineData("7/8", "C F", "<7/8> C:2 F:3/2", false)]
+    [InlineData("7/4", "C F", "<7/4> C:4 F:3", false)]
+    [InlineData("4/4", "C F G", "<4/4> C:2 F:1 G:1", true)]
+    [InlineData("12/8", "C F G", "<12/8> C:3 F:3/2 G:3/2", true)]
+    [InlineData("5/4", "C F G", "<5/4> C:2 F:1 G:2", true)]
+    [InlineData("6/8", "C F G C", "<6/8> C:1 F:1/2 G:1 C:1/2", true)]
+    [InlineData("2/4", "C F G", "<2/4> C:1 F:1/2 G:1/2", true)]
+    [InlineData("4/4", "C F G C F", "<4/4> C:1 F:1 G:1 C:1/2 F:1/2", true)]
+    public void Shares_that_cannot_be_equal(string meter, string written, string expected, bool isSaid)
+    {
+        var bag = new DiagnosticBag(new SourceText("test.yaml", written));
+        var key = Key.Parse("C major");
+        var progression = ProgressionReader.Read(LocatedText.At(written, 0), key, MeterReader.Read(LocatedText.At(meter, 0), bag)!, bag)!;
+        CheckWhole(progression);
+        ProgressionText.Of(progression).ShouldBe(expected);
+        bag.HasErrors.ShouldBeFalse();
+        bag.Items.Select(i => i.Code).ShouldBe(isSaid ? [DiagnosticCodes.SharesUnclear] : []);
+    }
+
+    // Any YAML for the same eight bars.
+    [Theory]
+    [InlineData("progression: Cm7 | Fm7 F#dim7 | G7 | Cm7")]
+    [InlineData("progression: \"Cm7 | Fm7 F#dim7 | G7 | Cm7 |\"")]
+    [InlineData("progression: '| Cm7 | Fm7 F♯°7 | G7 | Cm7 ||'")]
+    [InlineData("progression: |\n  | Cm7 | Fm7 F#dim7 |\n  | G7  | Cm7 |")]
+    [InlineData("progression: >\n  Cm7 | Fm7 F#dim7 |\n  G7 | Cm7")]
+    [InlineData("progression:\n  - Cm7\n  - Fm7 F#dim7\n  - G7\n  - Cm7")]
+    [InlineData("progression:\n  - Cm7 | Fm7 F#dim7\n  - G7 | Cm7")]
+    [InlineData("progression: [Cm7, Fm7 F#dim7, G7, Cm7]")]
+    [InlineData("progression: [[Cm7], [Fm7, F#dim7], [G7], [Cm7]]")]
+    [InlineData("progression:\n  - [Cm7]\n  - [Fm7, F#dim7]\n  - [G7]\n  - [Cm7]")]
+    [InlineData("progression: \"i7 | iv7 #iv°7 | V7 | i7\"")]
+    [InlineData("progression:\n  Cm7 |\n  Fm7 F#dim7 |\n  G7 |\n  Cm7")]
+    [InlineData("progression: |\n  Cm7 |\n  Fm7 F#dim7 | # the way up\n  G7 |\n\n  Cm7")]
+    public void Yaml_of_many_kinds(string yaml)
+    {
+        foreach (var text in (string[])[yaml, yaml.Replace("\n", "\r\n", StringComparison.Ordinal)])
+        {
+            ProgressionText.Of(MarkedLesson.Good(MarkedLesson.With(text)).Progression).ShouldBe("<4/4> Cm7:4 | Fm7:2 F#dim7:2 | G7:4 | Cm7:4", text);
+        }
+    }
+
+    [Theory]
+    [InlineData("progression:\n  A: Cm7 | Fm7\n  Bridge: |\n    G7\n    Cm7")]
+    [InlineData("progression:\n  - A: Cm7 | Fm7\n  - Bridge:\n    - G7\n    - Cm7")]
+    [InlineData("progression:\n  A: [Cm7, Fm7]\n  Bridge: [G7, Cm7]")]
+    public void Parts_by_their_names(string yaml) =>
+        ProgressionText.Of(MarkedLesson.Good(MarkedLesson.With(yaml)).Progression).ShouldBe("<4/4> <Rehearsal A> Cm7:4 | Fm7:4 | <Rehearsal Bridge> G7:4 | Cm7:4");
+
     [Theory]
     [InlineData("|: C | F :|", "<4/4> <repeat> C:4 | F:4 <x2>")]
     [InlineData("C | F :|", "<4/4> C:4 | F:4 <x2>")]
