@@ -52,7 +52,7 @@ internal static class ExplainCommand
         foreach (var note in TheoryNotes.For(progression, key))
         {
             output.WriteLine();
-            output.WriteLine(TerminalText.Plain(note));
+            output.WriteLine(TerminalText.Plain(MarkedText.Plain(note)));
         }
         foreach (var chord in progression.Chords.Select(c => c.Chord).OfType<Chord>().Distinct())
         {
@@ -72,7 +72,7 @@ internal static class ExplainCommand
                 row.Measures,
                 row.Chord?.ToDisplayString() ?? "N.C.",
                 row.Roman,
-                row.Function,
+                MarkedText.Plain(row.Function),
                 string.Join(" ", row.Tones.Select(t => t.Note)),
                 string.Join(" ", row.GuideTones.Select(t => t.Note)),
                 row.ScaleName,

@@ -36,7 +36,7 @@ public sealed record HeadMark(string Text, string Number, bool IsExercise);
 public sealed record FlowBox(double Height, ImmutableArray<PlacedDrawing> Drawings)
 {
     /// <summary>Penalty of a break that is not wanted but possible.</summary>
-    public const double Unwanted = 200;
+    public const double Unwanted = 400;
 
     /// <summary>Penalty of a break that must not be.</summary>
     public const double Never = double.PositiveInfinity;

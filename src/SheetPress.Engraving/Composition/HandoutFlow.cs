@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
@@ -123,7 +124,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             var heading = Heading(content.Labels.Exercises);
             var withHeading = i == 0 && content.Labels.Exercises.Length > 0;
             var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0);
-            var systems = ScoreEngraver.Engrave(content.Exercises[i].Score, style.TextWidth / style.StaffSpace, new EngravingOptions { StaffSpace = style.StaffSpace }).Systems;
+            var systems = ScoreEngraver.Engrave(content.Exercises[i].Score, style.TextWidth / style.StaffSpace, Options(i)).Systems;
             var boxes = ExerciseSetter.Make(content.Exercises[i], systems, style, room);
             if (withHeading)
             {
@@ -135,6 +136,19 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
                 _flow.Add(new FlowSpace(style.ExerciseGap, 1.2 * style.ExerciseGap, 0.25 * style.ExerciseGap), boxes.AsSpan());
             }
         }
+    }
+
+    // The tempo is stated with the first exercise and where it or the feel is another than before.
+    private EngravingOptions Options(int exercise)
+    {
+        var score = content.Exercises[exercise].Score;
+        var before = exercise > 0 ? content.Exercises[exercise - 1].Score : null;
+        return new EngravingOptions
+        {
+            StaffSpace = style.StaffSpace,
+            ShowTempo = before is null || before.Tempo != score.Tempo || before.Feel != score.Feel,
+            StraightWord = before is not null && before.Feel != Feel.Straight && score.Feel == Feel.Straight ? content.Labels.Straight : "",
+        };
     }
 
     private void AddPractice()

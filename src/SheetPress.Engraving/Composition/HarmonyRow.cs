@@ -15,7 +15,7 @@ public sealed record HarmonyRow
     /// <summary>Roman numeral in plain text: "iiø7", "V7/ii".</summary>
     public string Roman { get; init; } = "";
 
-    /// <summary>Function in a short phrase.</summary>
+    /// <summary>Function in a short phrase; music in it as in <see cref="MusicMarkup"/>: "secondary dominant of [ii]".</summary>
     public string Function { get; init; } = "";
 
     /// <summary>Chord tones from the root up.</summary>
@@ -30,7 +30,7 @@ public sealed record HarmonyRow
     /// <summary>Notes of the scale from its root up.</summary>
     public ImmutableArray<ScaleNote> ScaleNotes { get; init; } = [];
 
-    /// <summary>Why that scale, in one short phrase.</summary>
+    /// <summary>Why that scale, in one short phrase; music in it as in <see cref="MusicMarkup"/>.</summary>
     public string Reason { get; init; } = "";
 }
 

@@ -14,9 +14,12 @@ internal static class PageBreaker
     // A page costs more than the badness of some hundred pages, so that the fewest pages win; among those the breaks decide.
     private const double PageCost = 1e6;
     // Slack beyond what the white can take stays at the foot, at the price of this stretch, a share of the page.
-    private const double FootStretch = 0.3;
+    private const double FootStretch = 0.2;
+    // A page ends level with the foot where no more than this does it; else its white opens to the lesser share only and the rest
+    // is left, since a page that nearly ends level looks like a mistake and one that is pulled apart looks empty.
+    private const double LevelSpread = 1.6;
     private const double WidestSpread = 1;
-    // The last page opens a little too, so that it does not look tighter than the pages before it.
+    // The last page opens a little too, so that it does not look tighter than the page before it.
     private const double WidestLastSpread = 0.4;
     private const double LastPageFill = 0.25;
 
@@ -24,7 +27,8 @@ internal static class PageBreaker
     /// <param name="flow">The flow.</param>
     /// <param name="height">Height of the text area, that of the first page less what its first box is measured short by.</param>
     /// <param name="firstBonus">How much higher the text area of the first page is.</param>
-    internal static ImmutableArray<FlowPage> Break(IReadOnlyList<FlowBox> flow, double height, double firstBonus)
+    /// <param name="facing">Whether pages two and three, four and five and so on face each other: such a pair ends level where its white allows.</param>
+    internal static ImmutableArray<FlowPage> Break(IReadOnlyList<FlowBox> flow, double height, double firstBonus, bool facing = false)
     {
         var items = new FitItem[flow.Count];
         for (var i = 0; i < items.Length; i++)
@@ -35,16 +39,33 @@ internal static class PageBreaker
         // The first box is on the first page in any case: making it smaller is making that page higher.
         if (items.Length > 0) items[0] = items[0] with { Size = Math.Max(0, items[0].Size - firstBonus) };
         var options = new FitOptions(height) { LineCost = PageCost, EndStretch = FootStretch * height, LastFill = LastPageFill };
-        var pages = ImmutableArray.CreateBuilder<FlowPage>();
-        foreach (var line in TotalFit.Break(items, options))
+        var lines = TotalFit.Break(items, options);
+        var spreads = new double[lines.Length];
+        for (var i = 0; i < lines.Length; i++)
         {
-            var slack = height - line.Natural;
-            var isLast = line.End == items.Length;
-            var spread = slack < 0 ? (line.Shrink > 0 ? Math.Max(-1, slack / line.Shrink) : 0)
-                : line.Stretch <= 0 ? 0
-                : Math.Min(isLast ? WidestLastSpread : WidestSpread, slack / line.Stretch);
-            pages.Add(new FlowPage(line.Start, line.End, spread));
+            var isLast = i == lines.Length - 1;
+            spreads[i] = Spread(lines[i], height, isLast, isLast && i > 0 ? Math.Clamp(spreads[i - 1], 0, WidestLastSpread) : WidestLastSpread);
         }
-        return pages.DrainToImmutable();
+        if (facing) for (var left = 1; left + 2 < lines.Length; left += 2) Level(lines, spreads, left, height);
+        return [.. lines.Select((line, i) => new FlowPage(line.Start, line.End, spreads[i]))];
     }
+
+    private static double Spread(FitLine page, double height, bool isLast, double widestLast)
+    {
+        var slack = height - page.Natural;
+        if (slack < 0) return page.Shrink > 0 ? Math.Max(-1, slack / page.Shrink) : 0;
+        if (page.Stretch <= 0) return 0;
+        var level = slack / page.Stretch;
+        return isLast ? Math.Min(level, widestLast) : level <= LevelSpread ? level : WidestSpread;
+    }
+
+    // Where not both pages reach the foot, both end as low as the one that reaches less far, unless the other is longer than that.
+    private static void Level(ImmutableArray<FitLine> pages, double[] spreads, int left, double height)
+    {
+        var end = Math.Min(Reach(pages[left], height), Reach(pages[left + 1], height));
+        if (end >= height || end < Math.Max(pages[left].Natural, pages[left + 1].Natural)) return;
+        for (var i = left; i <= left + 1; i++) spreads[i] = pages[i].Stretch > 0 ? (end - pages[i].Natural) / pages[i].Stretch : 0;
+    }
+
+    private static double Reach(FitLine page, double height) => Math.Min(height, page.Natural + (LevelSpread * page.Stretch));
 }

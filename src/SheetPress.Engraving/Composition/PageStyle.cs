@@ -42,6 +42,9 @@ public sealed record PageStyle
     /// <summary>Whether paragraphs are set to an even right edge where the words allow it.</summary>
     public bool Justify { get; init; }
 
+    /// <summary>Whether the pages are bound, two and three facing each other: such pairs end level, and page numbers stand at the outer edges.</summary>
+    public bool FacingPages { get; init; }
+
     /// <summary>White between the columns of text.</summary>
     public double ColumnGap { get; init; } = 8;
 
@@ -59,4 +62,21 @@ public sealed record PageStyle
 
     /// <summary>The handout on a paper.</summary>
     public static PageStyle Handout(PaperSize paper) => new() { Paper = paper };
+
+    /// <summary>Pages of a bound book: justified text, facing pages that end level.</summary>
+    public static PageStyle Book(PaperSize paper) => new() { Paper = paper, FacingPages = true, Justify = true };
+
+    /// <summary>The handout for readers who see little: text of 16 points and more, a staff of 10 mm.</summary>
+    public static PageStyle LargePrint(PaperSize paper) => new()
+    {
+        Paper = paper,
+        SideMargin = 16,
+        HeadHeight = 13,
+        FootHeight = 14,
+        Title = new(28, 33, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),
+        Heading = new(19, 23, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),
+        Body = new(17, 23, TextFont.Sans, TextFont.SansItalic, TextFont.SansBold),
+        Small = new(16, 20.5, TextFont.Sans, TextFont.SansItalic, TextFont.SansSemiBold),
+        StaffSpace = 2.5,
+    };
 }

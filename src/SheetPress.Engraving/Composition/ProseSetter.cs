@@ -8,6 +8,7 @@ namespace SheetPress.Engraving;
 internal sealed class ProseSetter(PageStyle style)
 {
     private const double ListIndent = 1.5;
+    private const double MarkerGap = 0.55;
     private const double QuoteIndent = 1.6;
     private const double CodeCell = 0.6;
     private const double MidParagraph = 20;
@@ -110,21 +111,24 @@ internal sealed class ProseSetter(PageStyle style)
             var start = flow.Count;
             var inner = ImmutableArray.CreateBuilder<FlowBox>();
             Add(inner, list.Items[i], width - indent, list.IsLoose ? ParagraphSpace : TightSpace);
-            foreach (var box in inner) flow.Add(box.Indent(indent));
+            var toLeft = list.Items[i].FirstOrDefault() is ParagraphBlock words && InlineLevels.Of(words.Inlines).BaseLevel == 1;
+            foreach (var box in inner) flow.Add(toLeft ? box : box.Indent(indent));
             if (flow.Count == start) continue;
             var marker = number is { } n ? (n + i).ToString(CultureInfo.InvariantCulture) + "." : "•";
-            flow[start] = WithMarker(flow[start], marker, indent);
+            flow[start] = WithMarker(flow[start], marker, indent, toLeft ? width : null);
             if (i + 1 < list.Items.Length) flow[^1] = flow[^1] with { After = list.IsLoose ? ParagraphSpace : TightSpace };
         }
     }
 
-    private FlowBox WithMarker(FlowBox box, string marker, double indent)
+    // Before the first line: at its left, or at the right edge of the column where the item is written to the left.
+    private FlowBox WithMarker(FlowBox box, string marker, double indent, double? rightEdge)
     {
         var piece = TextSetter.Set(marker + " ", _body.Upright, _body.Size);
         var width = TextSetter.Measure(marker, _body.Upright, _body.Size);
-        var x = indent - width - (0.55 * _body.Size);
+        var gap = MarkerGap * _body.Size;
+        var x = rightEdge is { } edge ? Math.Min(edge - width, edge - indent + gap) : Math.Max(0, indent - width - gap);
         var baseline = LineBox.Baseline(new SetLine([], 0, 0, 0), _body);
-        return box with { Drawings = box.Drawings.Insert(0, new PlacedDrawing(new Drawing(piece.Marks), 1, Math.Max(0, x), baseline)) };
+        return box with { Drawings = box.Drawings.Insert(0, new PlacedDrawing(new Drawing(piece.Marks), 1, x, baseline)) };
     }
 
     private void AddQuote(ImmutableArray<FlowBox>.Builder flow, QuoteBlock quote, double width)

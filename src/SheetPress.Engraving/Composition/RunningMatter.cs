@@ -7,6 +7,9 @@ namespace SheetPress.Engraving;
 internal static class RunningMatter
 {
     private const double HeadRuleGap = 1.4;
+    private const double HeadGap = 8;
+    // What the page is about is cut only where it takes more than this share of the head and the title needs the rest.
+    private const double MarkShare = 0.55;
 
     /// <summary>Adds both to a page.</summary>
     /// <param name="marks">The marks of the page, in millimetres from its corner.</param>
@@ -22,19 +25,23 @@ internal static class RunningMatter
         if (page > 0)
         {
             var y = style.TopMargin + (TextStyle.Ascent * small.Size);
-            var mark = TextSetter.Set(headMark, small.Upright, small.Size);
+            var room = style.TextWidth - HeadGap;
+            var title = TextSetter.Measure(content.Title, small.Upright, small.Size);
+            var mark = Fit(headMark, small.Upright, small.Size, Math.Max(room - title, MarkShare * room));
             mark.PlaceAt(marks, right - mark.Width, y);
-            Fit(content.Title, small.Upright, small.Size, style.TextWidth - mark.Width - 8).PlaceAt(marks, style.SideMargin, y);
+            Fit(content.Title, small.Upright, small.Size, room - mark.Width).PlaceAt(marks, style.SideMargin, y);
             y += (TextStyle.Descent * small.Size) + HeadRuleGap;
             marks.Add(new LineMark(new Point(style.SideMargin, y), new Point(right, y), 0.2) { Role = MarkRole.TableRule });
         }
         var foot = style.Paper.Height - style.BottomMargin - (TextStyle.Descent * small.Size);
         var number = string.Format(CultureInfo.InvariantCulture, content.Labels.PageOf, page + 1, pages);
         var piece = TextSetter.Set(number, small.Upright, small.Size);
-        piece.PlaceAt(marks, right - piece.Width, foot);
         // The title is in the running head from page two.
-        var left = page == 0 ? content.Title : content.Author;
-        Fit(left, small.Upright, small.Size, style.TextWidth - piece.Width - 8).PlaceAt(marks, style.SideMargin, foot);
+        var words = Fit(page == 0 ? content.Title : content.Author, small.Upright, small.Size, style.TextWidth - piece.Width - HeadGap);
+        // The number is at the outer edge: left on the even pages of a book, whose index is odd.
+        var numberLeft = style.FacingPages && page % 2 == 1;
+        piece.PlaceAt(marks, numberLeft ? style.SideMargin : right - piece.Width, foot);
+        words.PlaceAt(marks, numberLeft ? right - words.Width : style.SideMargin, foot);
     }
 
     // The text, cut at a word with an ellipsis when it is too long.

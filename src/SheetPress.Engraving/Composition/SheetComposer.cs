@@ -13,7 +13,7 @@ public static class SheetComposer
         var flow = new HandoutFlow(content, style).Build();
         var top = style.TopMargin + style.HeadHeight;
         var height = style.Paper.Height - style.BottomMargin - style.FootHeight - top;
-        var pages = PageBreaker.Break(flow, height, style.HeadHeight);
+        var pages = PageBreaker.Break(flow, height, style.HeadHeight, style.FacingPages);
         var drawn = ImmutableArray.CreateBuilder<Page>(pages.Length);
         var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
         HeadMark? running = null;

@@ -37,6 +37,8 @@ public sealed record SheetLabels
     public string OtherLegend { get; init; } = "other note of the scale";
     /// <summary>Heading of the exercises.</summary>
     public string Exercises { get; init; } = "Exercises";
+    /// <summary>Beside the tempo of an exercise without swing that follows one with swing.</summary>
+    public string Straight { get; init; } = "straight";
     /// <summary>Heading of the practice plan.</summary>
     public string Practice { get; init; } = "Practice plan";
     /// <summary>Column of what to practise.</summary>

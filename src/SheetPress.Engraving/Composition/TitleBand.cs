@@ -10,13 +10,16 @@ internal static class TitleBand
     private const double FormLine = 8.5;
     private const double WidestFactGap = 28;
     private const double LeastFactGap = 6;
+    private const double SmallestTitle = 0.72;
+    private const int TitleLines = 2;
 
     internal static FlowBox Make(HandoutContent content, PageStyle style)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var width = style.TextWidth - (content.NameAndDate ? FormWidth + FormGap : 0);
-        var y = AddParagraph(marks, content.Title, style.Title, Emphasis.None, width, 0, MarkRole.Title);
-        if (content.NameAndDate) AddForm(marks, content.Labels, style);
+        var title = TitleLook(content.Title, style.Title, width);
+        var y = AddParagraph(marks, content.Title, title, Emphasis.None, width, 0, MarkRole.Title);
+        if (content.NameAndDate) AddForm(marks, content.Labels, style, title);
         if (content.Subtitle.Length > 0) y = AddParagraph(marks, content.Subtitle, style.Body, Emphasis.Italic, width, y + 0.3, MarkRole.BodyText);
         if (content.Author.Length > 0) y = AddParagraph(marks, content.Author, style.Small, Emphasis.None, width, y + 0.6, MarkRole.BodyText);
         if (content.NameAndDate) y = Math.Max(y, (2 * FormLine) + 1);
@@ -28,6 +31,18 @@ internal static class TitleBand
             AddRule(marks, style, y, 0.2);
         }
         return FlowBox.Of(new Drawing(marks.DrainToImmutable()), y);
+    }
+
+    // A long title is set smaller, so that it takes two lines, three where it is very long.
+    private static TextStyle TitleLook(string text, TextStyle look, double width)
+    {
+        var (words, points) = (ImmutableArray.Create<Inline>(new TextInline(text)), look.Size / TextStyle.Point);
+        foreach (var share in (ReadOnlySpan<double>)[1, 0.85, SmallestTitle])
+        {
+            var smaller = new TextStyle(Math.Max(7, share * points), share * look.Leading / TextStyle.Point, look.Upright, look.Italic, look.Strong);
+            if (share == SmallestTitle || ParagraphSetter.Set(words, smaller, width).Length <= TitleLines) return smaller;
+        }
+        return look;
     }
 
     private static double AddParagraph(ImmutableArray<Mark>.Builder marks, string text, TextStyle look, Emphasis emphasis, double width, double y, MarkRole role)
@@ -56,13 +71,13 @@ internal static class TitleBand
         return lines;
     }
 
-    private static void AddForm(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style)
+    private static void AddForm(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style, TextStyle title)
     {
         var left = style.TextWidth - FormWidth;
         var small = style.Small;
         var indent = 2 + Math.Max(TextSetter.Measure(labels.Name, small.Upright, small.Size), TextSetter.Measure(labels.Date, small.Upright, small.Size));
         // The first of the two lines stands on the baseline of the title.
-        var y = LineBox.Baseline(new SetLine([], 0, 0, 0), style.Title);
+        var y = LineBox.Baseline(new SetLine([], 0, 0, 0), title);
         foreach (var label in (ReadOnlySpan<string>)[labels.Name, labels.Date])
         {
             TextSetter.Set(label, small.Upright, small.Size).PlaceAt(marks, left, y);

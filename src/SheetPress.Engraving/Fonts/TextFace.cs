@@ -56,11 +56,14 @@ internal sealed class TextFace
     internal bool Has(int character) => _font.TryGetNominalGlyph(character, out _);
 
     /// <summary>Shapes a part of a text; glyphs keep the positions of their characters in the part.</summary>
-    internal ShapedText Shape(string text)
+    /// <param name="text">The part.</param>
+    /// <param name="rightToLeft">Its direction; null for that of its script.</param>
+    internal ShapedText Shape(string text, bool? rightToLeft = null)
     {
         using var buffer = new HarfBuzzBuffer();
         buffer.AddUtf16(text);
         buffer.GuessSegmentProperties();
+        if (rightToLeft is { } toLeft) buffer.Direction = toLeft ? Direction.RightToLeft : Direction.LeftToRight;
         buffer.Language = English;
         _font.Shape(buffer, Features);
 

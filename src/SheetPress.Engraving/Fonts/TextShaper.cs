@@ -7,6 +7,9 @@ namespace SheetPress.Engraving;
 /// </summary>
 public static class TextShaper
 {
+    /// <summary>A text that begins with it is written from right to left; it is no part of what is drawn.</summary>
+    internal const string RightToLeftMark = "\u200F";
+
     private static readonly ShapeCache<TextRun> Runs = new();
     private static readonly ShapeCache<IReadOnlyList<TextRun>> Texts = new();
 
@@ -15,7 +18,7 @@ public static class TextShaper
     /// A character that no font has becomes the font's empty box (glyph 0); <see cref="MissingCharacters"/> finds them on
     /// the finished document. The signs for flat, sharp and natural are not in the text fonts: set them as glyphs of the music font.
     /// </remarks>
-    /// <param name="text">Text without line breaks.</param>
+    /// <param name="text">Text without line breaks; what is written to the left stands as <see cref="BidiLevels"/> has it, by the direction of its first strong character.</param>
     /// <param name="font">The font.</param>
     /// <returns>Runs from left to right, none for an empty text; each starts where the one before it ends.</returns>
     public static IReadOnlyList<TextRun> Shape(string text, TextFont font) => Texts.Get(text, font, ShapeByCoverage);
@@ -48,19 +51,54 @@ public static class TextShaper
         {
             return [];
         }
+        if (BidiClasses.HasRightToLeft(text))
+        {
+            return ShapeInOrder(text, font);
+        }
         var runs = new List<TextRun>();
         foreach (var (part, fallback) in FallbackFonts.Split(text, font))
         {
-            if (fallback is null)
-            {
-                runs.Add(ShapeAsOne(part, font));
-            }
-            else
-            {
-                var shaped = fallback.Face.Shape(part);
-                runs.Add(new TextRun(part, font, shaped.Glyphs, shaped.Advance, shaped.Ink, fallback.Name));
-            }
+            runs.Add(ShapePart(part, font, fallback, rightToLeft: null));
         }
         return runs;
+    }
+
+    // Parts of one direction and one font, in the order in which they stand.
+    private static List<TextRun> ShapeInOrder(string text, TextFont font)
+    {
+        var levels = BidiLevels.Of(text, BidiLevels.BaseLevel(text));
+        var parts = new List<(string Part, FallbackFont? Fallback)>();
+        var partLevels = new List<byte>();
+        for (var start = 0; start < text.Length;)
+        {
+            var end = start;
+            while (end < text.Length && levels[end] == levels[start])
+            {
+                end++;
+            }
+            // The mark of direction has said what it had to say.
+            var stretch = text[start..end].Replace(RightToLeftMark, "", StringComparison.Ordinal);
+            if (stretch.Length > 0)
+            {
+                parts.AddRange(FallbackFonts.Split(stretch, font));
+            }
+            while (partLevels.Count < parts.Count)
+            {
+                partLevels.Add(levels[start]);
+            }
+            start = end;
+        }
+        var runs = new List<TextRun>(parts.Count);
+        foreach (var i in BidiLevels.VisualOrder([.. partLevels]))
+        {
+            runs.Add(ShapePart(parts[i].Part, font, parts[i].Fallback, partLevels[i] % 2 == 1));
+        }
+        return runs;
+    }
+
+    private static TextRun ShapePart(string part, TextFont font, FallbackFont? fallback, bool? rightToLeft)
+    {
+        var shaped = (fallback?.Face ?? TextFace.Of(font)).Shape(part, rightToLeft);
+        return new TextRun(part, font, shaped.Glyphs, shaped.Advance, shaped.Ink, fallback?.Name);
     }
 }

@@ -12,6 +12,9 @@ public sealed record EngravingOptions
     /// <summary>Whether tempo and swing stand over the first measure.</summary>
     public bool ShowTempo { get; init; } = true;
 
+    /// <summary>What stands behind the tempo of a score without swing, such as "straight" after one with swing; empty for nothing.</summary>
+    public string StraightWord { get; init; } = "";
+
     /// <summary>Whether every system after the first begins with its measure number.</summary>
     public bool ShowMeasureNumbers { get; init; } = true;
 

@@ -33,7 +33,7 @@ public static class ScoreEngraver
         foreach (var springs in breaker.Break())
         {
             var width = WidthOf(springs, breaker.WidthAt(springs.First), isLast: springs.End == contexts.Length, systems.Count == 0 ? 1 : systems[^1].StretchRatio);
-            if (systems.Count == 0 && options.ShowTempo) width = Math.Max(width, Math.Min(lineWidth, DirectionDrawer.TempoEnd(springs, score, sizes)));
+            if (systems.Count == 0 && options.ShowTempo) width = Math.Max(width, Math.Min(lineWidth, DirectionDrawer.TempoEnd(springs, score, options, sizes)));
             systems.Add(engraver.Engrave(new SystemFrame(systems.Count, springs, measures, width)));
         }
         return new EngravedScore(systems.ToImmutable());

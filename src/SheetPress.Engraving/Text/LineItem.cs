@@ -7,8 +7,9 @@ namespace SheetPress.Engraving;
 /// <param name="Space">Width of the word space after it; 0 when the next piece joins on.</param>
 /// <param name="CanBreak">Whether a line may end after it.</param>
 /// <param name="Underline">The stretch of text it is underlined with; null for no underline.</param>
-/// <param name="IsRightToLeft">Whether its script runs from right to left.</param>
-internal readonly record struct LineItem(TextPiece Piece, double Space, bool CanBreak, Inline? Underline = null, bool IsRightToLeft = false);
+/// <param name="Level">Its embedding level: odd for what is written to the left.</param>
+/// <param name="SpaceLevel">That of the space after it.</param>
+internal readonly record struct LineItem(TextPiece Piece, double Space, bool CanBreak, Inline? Underline = null, byte Level = 0, byte SpaceLevel = 0);
 
 /// <summary>Cuts inlines into pieces that are never broken.</summary>
 internal static class LineItems
@@ -20,27 +21,31 @@ internal static class LineItems
     /// <param name="inlines">The text; a <see cref="BreakInline"/> counts as a space.</param>
     /// <param name="style">How it looks.</param>
     /// <param name="widest">Pieces wider than this are cut between characters.</param>
-    internal static List<LineItem> Make(IEnumerable<Inline> inlines, TextStyle style, double widest)
+    internal static List<LineItem> Make(IReadOnlyList<Inline> inlines, TextStyle style, double widest)
     {
         var items = new List<LineItem>();
         var space = TextSetter.Measure(" ", style.Upright, style.Size);
+        var levels = InlineLevels.Of(inlines);
         foreach (var inline in inlines)
         {
             switch (inline)
             {
-                case TextInline text: AddText(items, text, style, widest, space); break;
-                case ChordInline chord: items.Add(new(SymbolPiece.Of(chord.Chord, style.Size), 0, false)); break;
-                case DegreeInline degree: items.Add(new(SymbolPiece.Of(degree.Degree, style.Size), 0, false)); break;
-                case RomanInline roman: items.Add(new(SymbolPiece.OfRoman(roman.Roman, style.Size), 0, false)); break;
-                case PieceInline drawn: items.Add(new(drawn.Piece, 0, false)); break;
-                default: EndWord(items, space); break;
+                case TextInline text: AddText(items, text, style, widest, space, levels); break;
+                case ChordInline chord: AddPiece(SymbolPiece.Of(chord.Chord, style.Size)); break;
+                case DegreeInline degree: AddPiece(SymbolPiece.Of(degree.Degree, style.Size)); break;
+                case RomanInline roman: AddPiece(SymbolPiece.OfRoman(roman.Roman, style.Size)); break;
+                case PieceInline drawn: AddPiece(drawn.Piece); break;
+                default: EndWord(items, space, levels.At(0)); break;
             }
+            levels.Pass(inline);
         }
         if (items.Count > 0) items[^1] = items[^1] with { Space = 0, CanBreak = true };
         return items;
+
+        void AddPiece(TextPiece piece) => items.Add(new(piece, 0, false, Level: levels.At(0)));
     }
 
-    private static void AddText(List<LineItem> items, TextInline inline, TextStyle style, double widest, double space)
+    private static void AddText(List<LineItem> items, TextInline inline, TextStyle style, double widest, double space, InlineLevels levels)
     {
         var text = inline.Text;
         var font = style.FontOf(inline.Emphasis);
@@ -48,16 +53,16 @@ internal static class LineItems
         {
             if (IsSpace(text[at]))
             {
-                EndWord(items, space);
+                EndWord(items, space, levels.At(at));
                 at++;
                 continue;
             }
             var end = at;
             while (end < text.Length && !IsSpace(text[end])) end++;
-            AddWord(items, inline, at, end, font, style.Size, widest);
+            AddWord(items, inline, at, end, font, style.Size, widest, levels);
             if (end < text.Length && KeepsNext(text.AsSpan()[at..end]))
             {
-                items[^1] = items[^1] with { Space = space };
+                items[^1] = items[^1] with { Space = space, SpaceLevel = levels.At(end) };
                 end++;
             }
             at = end;
@@ -65,32 +70,39 @@ internal static class LineItems
     }
 
     // The space after a word is shaped with it, so that the text of the document has it too; it takes no part in the width.
-    private static void AddWord(List<LineItem> items, TextInline inline, int start, int end, TextFont font, double size, double widest)
+    private static void AddWord(List<LineItem> items, TextInline inline, int start, int end, TextFont font, double size, double widest, InlineLevels levels)
     {
         var (text, link) = (inline.Text, inline.Link);
         var underline = link is not null || inline.Emphasis.HasFlag(Emphasis.Underlined) ? inline : null;
-        var rightToLeft = IsRightToLeft(text.AsSpan()[start..end]);
-        // Shaped with a word that runs to the left, the space would come to stand before it.
-        var spaced = end < text.Length && !rightToLeft;
         for (var at = start; at < end;)
         {
+            var level = levels.At(at);
             var cut = NextBreak(text, start, at, end);
+            var turn = at + 1;
+            while (turn < cut && levels.At(turn) == level) turn++;
+            var turns = turn < cut;
+            cut = turn;
+            // Shaped with a word that runs to the left, the space would come to stand before it.
+            var spaced = cut == end && end < text.Length && level % 2 == 0;
             var part = text[at..cut];
-            var piece = TextSetter.Set(cut == end && spaced ? part + " " : part, font, size, link: link);
-            if (cut == end && spaced) piece = piece with { Width = TextSetter.Measure(part, font, size) };
+            var piece = Set(spaced ? part + " " : part);
+            if (spaced) piece = piece with { Width = TextSetter.Measure(part, font, size) };
             if (piece.Width > widest && part.Length > 1)
             {
                 cut = at + FittingLength(part, font, size, widest);
-                piece = TextSetter.Set(text[at..cut], font, size, link: link);
+                turns = false;
+                piece = Set(text[at..cut]);
             }
-            items.Add(new(piece, 0, cut < end, underline, rightToLeft));
+            items.Add(new(piece, 0, cut < end && !turns, underline, level));
             at = cut;
+
+            TextPiece Set(string words) => TextSetter.Set(level % 2 == 1 ? TextShaper.RightToLeftMark + words : words, font, size, link: link);
         }
     }
 
-    private static void EndWord(List<LineItem> items, double space)
+    private static void EndWord(List<LineItem> items, double space, byte level)
     {
-        if (items.Count > 0) items[^1] = items[^1] with { Space = space, CanBreak = true };
+        if (items.Count > 0) items[^1] = items[^1] with { Space = space, SpaceLevel = level, CanBreak = true };
     }
 
     // The white space of a line of text; a no-break space is none.
@@ -122,13 +134,6 @@ internal static class LineItems
             if (TextSetter.Measure(text[..next], font, size) > widest) break;
         }
         return fitting;
-    }
-
-    // Hebrew, Arabic and its neighbours, by the blocks of the Unicode standard.
-    private static bool IsRightToLeft(ReadOnlySpan<char> word)
-    {
-        foreach (var c in word) if (c is (>= '\u0590' and <= '\u08FF') or (>= '\uFB1D' and <= '\uFDFF') or (>= '\uFE70' and <= '\uFEFF')) return true;
-        return false;
     }
 
     // "♩ = 92" is never parted.

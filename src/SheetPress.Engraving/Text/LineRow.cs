@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Places the pieces of one line: underlines run on between the words they join, and words of scripts that run to the left change places.</summary>
+/// <summary>Places the pieces of one line: underlines run on between the words they join, and what is written to the left changes places.</summary>
 /// <param name="size">Em of the text in millimetres.</param>
 internal sealed class LineRow(double size)
 {
@@ -15,7 +15,7 @@ internal sealed class LineRow(double size)
     /// <param name="width">Its width.</param>
     internal SetLine Finish(double width)
     {
-        for (var i = 0; i < _placed.Count; i++) if (_placed[i].Item.IsRightToLeft) i = TurnRun(i);
+        Order();
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var (ascent, descent) = (0.0, 0.0);
         foreach (var (item, x, _) in _placed)
@@ -34,20 +34,30 @@ internal sealed class LineRow(double size)
         return new SetLine(marks.DrainToImmutable(), width, ascent, descent);
     }
 
-    // Sets the pieces of a run of right-to-left words in the opposite order over the same stretch of the line.
-    private int TurnRun(int first)
+    // Pieces and spaces of a line with words written to the left, in the order in which they stand.
+    private void Order()
     {
-        var last = first;
-        while (last + 1 < _placed.Count && _placed[last + 1].Item.IsRightToLeft) last++;
-        var x = _placed[last].X + _placed[last].Item.Piece.Width;
-        for (var i = first; i <= last; i++)
+        if (!_placed.Exists(p => p.Item.Level > 0 || p.Item.SpaceLevel > 0)) return;
+        var parts = new List<(int Piece, bool IsSpace)>(2 * _placed.Count);
+        var levels = new List<byte>(2 * _placed.Count);
+        for (var i = 0; i < _placed.Count; i++)
         {
-            var (item, _, space) = _placed[i];
-            x -= item.Piece.Width;
-            _placed[i] = (item, x, space);
-            x -= space;
+            parts.Add((i, false));
+            levels.Add(_placed[i].Item.Level);
+            if (_placed[i].Space <= 0) continue;
+            parts.Add((i, true));
+            levels.Add(_placed[i].Item.SpaceLevel);
         }
-        return last;
+        var x = _placed[0].X;
+        var ordered = new List<(LineItem, double, double)>(_placed.Count);
+        foreach (var at in BidiLevels.VisualOrder([.. levels]))
+        {
+            var (item, _, space) = _placed[parts[at].Piece];
+            if (!parts[at].IsSpace) ordered.Add((item, x, space));
+            x += parts[at].IsSpace ? space : item.Piece.Width;
+        }
+        _placed.Clear();
+        _placed.AddRange(ordered);
     }
 
     private int AddUnderline(ImmutableArray<Mark>.Builder marks, int first, Inline inline)

@@ -71,6 +71,8 @@ public static class ParagraphSetter
     {
         var items = LineItems.Make(inlines, style, width);
         if (items.Count == 0) return;
+        var toLeft = InlineLevels.Of(inlines).BaseLevel == 1;
+        if (toLeft) edge = edge switch { ParagraphEdge.Ragged => ParagraphEdge.RaggedLeft, ParagraphEdge.RaggedLeft => ParagraphEdge.Ragged, _ => edge };
         var justified = edge == ParagraphEdge.Justified;
         var fits = new FitItem[items.Count];
         for (var i = 0; i < fits.Length; i++)
@@ -79,10 +81,10 @@ public static class ParagraphSetter
             fits[i] = new FitItem(size, space, justified ? space * SpaceStretch : 0, justified ? space * SpaceShrink : 0, items[i].CanBreak ? 0 : double.PositiveInfinity);
         }
         var options = new FitOptions(width) { EndStretch = justified ? 0 : RaggedStretch * width, LastFill = LastLineFill };
-        foreach (var line in TotalFit.Break(fits, options)) lines.Add(Place(items, line, style, width, edge, line.End == fits.Length));
+        foreach (var line in TotalFit.Break(fits, options)) lines.Add(Place(items, line, style, width, edge, line.End == fits.Length, toLeft));
     }
 
-    private static SetLine Place(List<LineItem> items, FitLine line, TextStyle style, double width, ParagraphEdge edge, bool isLast)
+    private static SetLine Place(List<LineItem> items, FitLine line, TextStyle style, double width, ParagraphEdge edge, bool isLast, bool toLeft)
     {
         var slack = width - line.Natural;
         var spread = 0.0;
@@ -92,7 +94,14 @@ public static class ParagraphSetter
             else if (slack > 0 && !isLast && line.Stretch > 0 && slack / line.Stretch <= WidestRatio) spread = slack / line.Stretch * SpaceStretch;
         }
         var row = new LineRow(style.Size);
-        var x = edge switch { ParagraphEdge.Centred => slack / 2, ParagraphEdge.RaggedLeft => slack, _ => 0 };
+        var x = edge switch
+        {
+            ParagraphEdge.Centred => slack / 2,
+            ParagraphEdge.RaggedLeft => slack,
+            // What stays short of an even edge does so where its lines end.
+            ParagraphEdge.Justified when toLeft => slack - (spread * (line.Natural - ItemsWidth(items, line))),
+            _ => 0,
+        };
         for (var i = line.Start; i < line.End; i++)
         {
             var item = items[i];
@@ -101,5 +110,12 @@ public static class ParagraphSetter
             x += item.Piece.Width + space;
         }
         return row.Finish(x);
+    }
+
+    private static double ItemsWidth(List<LineItem> items, FitLine line)
+    {
+        var width = 0.0;
+        for (var i = line.Start; i < line.End; i++) width += items[i].Piece.Width;
+        return width;
     }
 }

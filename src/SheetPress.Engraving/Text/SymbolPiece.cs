@@ -18,7 +18,14 @@ public static class SymbolPiece
     /// <summary>A roman numeral.</summary>
     /// <param name="roman">The numeral in plain text.</param>
     /// <param name="size">Em of the numeral in millimetres; more is taken where its small parts would come out below seven points.</param>
-    public static TextPiece OfRoman(string roman, double size) => Of(RomanText.Layout(roman, Readable(size)), size);
+    public static TextPiece OfRoman(string roman, double size) => Of(RomanText.Layout(roman, HasSmallParts(roman) ? Readable(size) : size), size);
+
+    // A numeral alone stands in the size of the words around it.
+    private static bool HasSmallParts(string roman)
+    {
+        foreach (var c in roman) if (c is not ('I' or 'V' or 'i' or 'v' or '/' or '♭' or '♯' or 'b' or '#')) return true;
+        return false;
+    }
 
     // Romans and chord symbols share the size of their small parts.
     private static double Readable(double size) => Math.Max(size, TextStyle.SmallestSize / ChordSymbolText.SmallShare);

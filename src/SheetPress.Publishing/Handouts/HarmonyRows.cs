@@ -31,7 +31,7 @@ public static class HarmonyRows
         Chord = analysis.Chord,
         Measures = Ranges(bars),
         Roman = analysis.Roman,
-        Function = analysis.Function,
+        Function = analysis.FunctionMarkup,
         Tones = [.. analysis.Chord.Tones.Select(Labelled)],
         GuideTones = [.. analysis.GuideTones.Select(Labelled)],
         ScaleName = $"{analysis.Scale.Root.ToDisplayString()} {analysis.Scale.Type.Name}",

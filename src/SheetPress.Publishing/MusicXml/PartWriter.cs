@@ -1,3 +1,4 @@
+using SheetPress.Engraving;
 using SheetPress.Scores;
 
 namespace SheetPress.Publishing;
@@ -67,7 +68,7 @@ internal sealed class PartWriter
     private void WriteOpening(ExercisePlan plan, DirectionWriter directions)
     {
         if (_titled) directions.WriteTitle(XmlOutput.Number(plan.Index + 1) + ". " + plan.Score.Title);
-        directions.WriteInstruction(plan.Score.Instruction);
+        directions.WriteInstruction(PlainText.Of(plan.Score.Instruction));
         if (plan.Index > 0 && plan.Score.Measures.Any(m => m.Directions.Any(d => d.Kind == DirectionKind.DaCapo))) directions.WriteStartName();
         directions.WriteTempo(stateFeel: _anySwing);
     }

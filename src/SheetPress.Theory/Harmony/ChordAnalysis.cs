@@ -14,6 +14,9 @@ public sealed record ChordAnalysis(Chord Chord, string Roman, string Function, S
     /// <summary>The numeral itself. A chord spelled against the key (Ab7 in E major) is read as the one that the key would spell (G#7).</summary>
     public required RomanNumeral Numeral { get; init; }
 
+    /// <summary>The phrase for the function with numerals in square brackets, as in <see cref="MarkedText"/>: "secondary dominant of [ii]".</summary>
+    public required string FunctionMarkup { get; init; }
+
     /// <summary>The function as a value.</summary>
     public required HarmonicFunction Kind { get; init; }
 

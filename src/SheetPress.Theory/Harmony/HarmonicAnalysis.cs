@@ -52,7 +52,7 @@ public static class HarmonicAnalysis
         var changed = chooser.Changed(scale);
         var function = HarmonyWording.Fill(
             wording[place.Function],
-            "target", place.Target?.ToDisplayString() ?? "",
+            "target", place.Target is { } target ? MarkedText.Mark(target) : "",
             "key", wording.KeyName(key.Tonic, place.BorrowedFrom ?? key.Mode),
             "mode", wording[key.Mode]);
         var parent = reason == ScaleReason.HarmonicMinorSeventhMode ? place.ReadRoot + Interval.MinorSecond : place.ReadRoot + Interval.PerfectFourth;
@@ -62,10 +62,11 @@ public static class HarmonicAnalysis
             "root", chord.Root.ToDisplayString(),
             "note", parent.ToDisplayString(),
             "changed", wording.List(Names(changed)));
-        return new ChordAnalysis(chord, place.Numeral.ToString(), function, scale, why, ChordScales.GuideTones(chord))
+        return new ChordAnalysis(chord, place.Numeral.ToString(), MarkedText.Plain(function), scale, why, ChordScales.GuideTones(chord))
         {
             Numeral = place.Numeral,
             Kind = place.Function,
+            FunctionMarkup = function,
             ChangedNotes = changed,
         };
     }

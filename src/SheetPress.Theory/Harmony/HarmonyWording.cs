@@ -13,7 +13,7 @@ namespace SheetPress.Theory;
 /// the key that it is borrowed from, {mode} the mode of the key.</item>
 /// <item>reason: a short phrase for each <see cref="ScaleReason"/>. {key} is a key, {root} the root of the chord, {note} the tonic of the minor
 /// scale that is meant, {changed} the notes that leave the key.</item>
-/// <item>pattern: one or two sentences for each <see cref="ProgressionPatternKind"/>. {chords} are the chord symbols in order, {first} and {last}
+/// <item>pattern: one or two sentences for each <see cref="ProgressionPatternKind"/>, numerals in square brackets as in <see cref="MarkedText"/>. {chords} are the chord symbols in order, {first} and {last}
 /// the outer ones, {key} the key of the moment, {goal} what is expected to follow, {from} and {to} the roots of the tritone, {third}, {seventh},
 /// {root} and {goalthird} notes, {other} the dominant that is replaced.</item>
 /// <item>mode: the name of each <see cref="Mode"/> as it follows a tonic.</item>

@@ -40,10 +40,10 @@ internal static class HarmonyWordingEnglish
         reason DiminishedChord: chord tones, each with a half step below
         reason MinorVariant: minor with the sixth or seventh that the symbol asks for
         reason HoldsTones: holds every tone of the chord
-        pattern MajorTwoFiveOne: {chords} is a ii–V–I into {key}: the roots climb a fourth twice, and home is on {last}.
-        pattern MinorTwoFiveOne: {chords} is a minor ii–V–i into {key}: the roots climb a fourth twice, and home is on {last}.
-        pattern SubstituteTwoFiveOne: {chords} is a ii–V–I with a tritone substitute in the middle: the roots walk home in half steps.
-        pattern TwoFive: {chords} is a ii–V that asks for {goal}.
+        pattern MajorTwoFiveOne: {chords} is a [ii]–[V]–[I] into {key}: the roots climb a fourth twice, and home is on {last}.
+        pattern MinorTwoFiveOne: {chords} is a minor [ii]–[V]–[i] into {key}: the roots climb a fourth twice, and home is on {last}.
+        pattern SubstituteTwoFiveOne: {chords} is a [ii]–[V]–[I] with a tritone substitute in the middle: the roots walk home in half steps.
+        pattern TwoFive: {chords} is a [ii]–[V] that asks for {goal}.
         pattern CycleOfFourths: From {first} to {last} each root is a fourth above the one before: one string up at the same fret where strings are tuned in fourths.
         pattern CycleOfFourthsWithTritone: From {first} to {last} each root is a fourth above the one before, one string up at the same fret where strings are tuned in fourths; only from {from} to {to} it is a tritone, one fret further.
         pattern Turnaround: {chords} is a turnaround: it leaves home, goes round and leads back to the top.

@@ -140,7 +140,7 @@ internal sealed class PatternFinder
         if (HalfStepDown(i) && chord.Quality.IsDominantSeventh())
         {
             var other = new Chord(goal.Root + Interval.PerfectFifth, ChordQualities.Row("7"));
-            Add(ProgressionPatternKind.TritoneSubstitute, i, i + 1, "other", other.ToDisplayString());
+            Add(ProgressionPatternKind.TritoneSubstitute, i, i + 1, "other", MarkedText.Mark(other));
             return;
         }
         if (!Fourth(i) || placer.Place(chord, goal, null).Function is not (HarmonicFunction.SecondaryDominant or HarmonicFunction.DominantWithinKey)) return;
@@ -165,7 +165,7 @@ internal sealed class PatternFinder
     {
         if (i + 1 >= spans.Count || Above(i) != 7 || !IsDominant(i)) return;
         var arrival = key.HasMinorThird ? At(i + 1).Quality.IsPlainMajor() && Above(i + 1) == 8 : At(i + 1).Quality.IsPlainMinor() && Above(i + 1) == 9;
-        if (arrival) Add(ProgressionPatternKind.DeceptiveCadence, i, i + 1, "goal", key.Tonic.ToDisplayString() + (key.HasMinorThird ? "m" : ""));
+        if (arrival) Add(ProgressionPatternKind.DeceptiveCadence, i, i + 1, "goal", MarkedText.Mark(new Chord(key.Tonic, ChordQualities.Row(key.HasMinorThird ? "m" : ""))));
     }
 
     // Runs of at least four chords. A tritone between two degrees of the key counts as a step of the cycle, once in seven steps.
@@ -214,7 +214,7 @@ internal sealed class PatternFinder
     private void Add(ProgressionPatternKind kind, int first, int last, params string[] values)
     {
         var symbols = new List<string>();
-        for (var i = first; i <= last; i++) symbols.Add(At(i).ToDisplayString());
+        for (var i = first; i <= last; i++) symbols.Add(MarkedText.Mark(At(i)));
         var sentence = HarmonyWording.Fill(wording[kind], "chords", string.Join(" – ", symbols), "first", symbols[0], "last", symbols[^1]);
         found.Add(new ProgressionPattern(kind, spans[first].First, spans[last].Last, HarmonyWording.Fill(sentence, values)));
     }

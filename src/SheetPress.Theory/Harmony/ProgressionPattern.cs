@@ -43,5 +43,9 @@ public enum ProgressionPatternKind
 /// <param name="Kind">What it is.</param>
 /// <param name="First">Index of the first chord of the pattern in the progression, from 0.</param>
 /// <param name="Last">Index of the last chord that belongs to it, that one included.</param>
-/// <param name="Sentence">What to say about it, in one or two full sentences.</param>
-public sealed record ProgressionPattern(ProgressionPatternKind Kind, int First, int Last, string Sentence);
+/// <param name="Markup">What to say about it, in one or two full sentences, chords and roman numerals in square brackets: "[Bb7] is the dominant of [Ebmaj7]".</param>
+public sealed record ProgressionPattern(ProgressionPatternKind Kind, int First, int Last, string Markup)
+{
+    /// <summary>The sentences in plain text: "B♭7 is the dominant of E♭maj7".</summary>
+    public string Sentence => MarkedText.Plain(Markup);
+}

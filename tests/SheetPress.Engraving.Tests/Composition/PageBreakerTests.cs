@@ -30,6 +30,51 @@ public class PageBreakerTests
     }
 
     [Fact]
+    public void A_page_ends_level_or_is_left_clearly_short()
+    {
+        // The four gaps of the first page can grow by 4 each, and by 6.4 where that makes it level.
+        PageBreaker.Break([.. Stretchy(18), .. Stretchy(90)[..1]], 100, 0)[0].Spread.ShouldBe(0.125, 1e-9);
+        var level = PageBreaker.Break([.. Stretchy(14.6), .. Stretchy(90)[..1]], 100, 0)[0].Spread;
+        level.ShouldBe((100 - (5 * 14.6) - 8) / 16, 1e-9);
+        PageBreaker.Break([.. Stretchy(12), .. Stretchy(90)[..1]], 100, 0)[0].Spread.ShouldBe(1);
+
+        static FlowBox[] Stretchy(double height) => [.. Enumerable.Range(0, 5).Select(_ => Box(height, 2, 0) with { After = new FlowSpace(2, 4) })];
+    }
+
+    [Fact]
+    public void Facing_pages_end_level_with_each_other()
+    {
+        // Page two reaches to 84 only and page three to 88, both short of the foot: in a book both end at 84.
+        FlowBox[] flow = [Tall(95), Tall(40), Tall(38, 5), Tall(41), Tall(41, 10), Tall(90)];
+        var loose = PageBreaker.Break(flow, 100, 0);
+        loose.Select(p => p.End).ShouldBe([1, 3, 5, 6]);
+        Math.Abs(Height(flow, loose[1]) - Height(flow, loose[2])).ShouldBeGreaterThan(0.5);
+        var book = PageBreaker.Break(flow, 100, 0, facing: true);
+        book.Select(p => p.End).ShouldBe([1, 3, 5, 6]);
+        Height(flow, book[1]).ShouldBe(Height(flow, book[2]), 1e-6);
+        book[0].Spread.ShouldBe(loose[0].Spread);
+
+        static FlowBox Tall(double height, double stretch = 2.5) => Box(height, 2, 0) with { After = new FlowSpace(2, stretch) };
+    }
+
+    [Fact]
+    public void Breaks_hurt_no_more_than_those_of_any_other_set_with_as_few_pages()
+    {
+        // Every set of breaks is tried; what hurts is the sum of the penalties where no page has slack to share.
+        Gen.Select(Gen.Int[1, 4], Gen.Frequency((3, Gen.Const(0.0)), (2, Gen.Double[1, 300]), (1, Gen.Const(FlowBox.Never)))).Array[2, 10].Sample(parts =>
+        {
+            var flow = parts.Select(p => Box(10 * p.Item1, 0, p.Item2)).ToArray();
+            var found = PageBreaker.Break(flow, 60, 0);
+            var best = Enumerable.Range(0, 1 << (flow.Length - 1)).Select(set => Pages(flow.Length, set)).Where(p => IsAllowed(flow, p, 60)).ToList();
+            if (best.Count == 0) return;
+            found.Length.ShouldBe(best.Min(p => p.Count));
+            IsAllowed(flow, [.. found.Select(p => p.End)], 60).ShouldBeTrue();
+            var least = best.Where(p => p.Count == found.Length).Min(p => Hurt(flow, p, 60));
+            Hurt(flow, [.. found.Select(p => p.End)], 60).ShouldBe(least, 1e-3 * Math.Max(1, least));
+        }, iter: 300);
+    }
+
+    [Fact]
     public void White_shrinks_to_save_a_page()
     {
         var flow = Enumerable.Range(0, 4).Select(_ => Box(24, 2, 0) with { After = new FlowSpace(2, 2, 1) }).ToArray();
@@ -59,6 +104,39 @@ public class PageBreakerTests
         var flow = new[] { Box(60, 0, 0), Box(45, 0, 0) };
         PageBreaker.Break(flow, 100, 0).Length.ShouldBe(2);
         PageBreaker.Break(flow, 100, 8).Length.ShouldBe(1);
+    }
+
+    private static List<int> Pages(int boxes, int set)
+    {
+        var ends = new List<int>();
+        for (var i = 0; i + 1 < boxes; i++) if ((set & (1 << i)) != 0) ends.Add(i + 1);
+        ends.Add(boxes);
+        return ends;
+    }
+
+    private static bool IsAllowed(FlowBox[] flow, List<int> ends, double height)
+    {
+        var start = 0;
+        foreach (var end in ends)
+        {
+            if (flow[start..end].Sum(b => b.Height) > height + 1e-9 || (end < flow.Length && flow[end - 1].BreakPenalty == FlowBox.Never)) return false;
+            start = end;
+        }
+        return true;
+    }
+
+    // Knuth and Plass (1981) with demerits linear in badness and penalty, as they are where a page costs far more than either.
+    private static double Hurt(FlowBox[] flow, List<int> ends, double height)
+    {
+        var (sum, start) = (0.0, 0);
+        foreach (var end in ends)
+        {
+            var isLast = end == flow.Length;
+            var slack = Math.Max(0, ((isLast ? 0.25 : 1) * height) - flow[start..end].Sum(b => b.Height));
+            sum += (100 * Math.Pow(slack / (0.2 * height), 3)) + (isLast ? 0 : flow[end - 1].BreakPenalty);
+            start = end;
+        }
+        return sum;
     }
 
     private static FlowBox Box(double height, double after, double penalty) => new(height, []) { After = new FlowSpace(after), BreakPenalty = penalty };

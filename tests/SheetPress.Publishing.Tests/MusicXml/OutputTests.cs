@@ -20,9 +20,16 @@ public class OutputTests
     [Fact]
     public void Lines_end_with_lf_whatever_the_texts_hold()
     {
-        var score = SampleScores.Named("plain") with { Instruction = "One\r\ntwo\rthree" };
+        var score = SampleScores.Named("plain") with { Title = "One\r\ntwo\rthree", Instruction = "four\r\nfive" };
         Written.Bytes(score).ShouldNotContain((byte)'\r');
-        Written.Exercise(score).Descendants("words").First().Value.ShouldBe("One\ntwo\nthree");
+        Written.Exercise(score).Descendants().Select(e => e.Value).ShouldContain("One\ntwo\nthree");
+    }
+
+    [Fact]
+    public void The_markup_of_an_instruction_becomes_plain_words()
+    {
+        var score = SampleScores.Named("plain") with { Instruction = "Hear the {b3} of [Bbm7b5]\nin **every** bar of [the page](https://example.org)." };
+        Written.Exercise(score).Descendants("words").First().Value.ShouldBe("Hear the ♭3 of B♭m7♭5 in every bar of the page.");
     }
 
     [Fact]

@@ -43,7 +43,7 @@ internal static class DirectionDrawer
     }
 
     /// <summary>Rehearsal marks and the tempo, over everything else.</summary>
-    public static void DrawHeads(SystemFrame frame, StaffCanvas canvas, Score score, bool showTempo, TextSizes sizes)
+    public static void DrawHeads(SystemFrame frame, StaffCanvas canvas, Score score, EngravingOptions options, TextSizes sizes)
     {
         var right = double.NegativeInfinity;
         foreach (var (measure, direction, origin) in All(frame))
@@ -53,18 +53,18 @@ internal static class DirectionDrawer
             TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, Gap, HeadSide);
             if (measure == frame.Measures[0]) right = symbol.Advance + BesideGap;
         }
-        if (!showTempo || frame.Index > 0) return;
-        var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction);
+        if (!options.ShowTempo || frame.Index > 0) return;
+        var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction, options.StraightWord);
         var item = new RowItem(tempo, Math.Max(MeterLeft(frame.Springs), right) - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1));
         TextRow.Place(canvas, [item], above: true, -Rise, TempoGap, HeadSide);
     }
 
     /// <summary>Where the tempo mark ends: the first system is no shorter.</summary>
-    public static double TempoEnd(SystemSprings springs, Score score, TextSizes sizes)
+    public static double TempoEnd(SystemSprings springs, Score score, EngravingOptions options, TextSizes sizes)
     {
         var left = MeterLeft(springs);
         if (score.Measures[0].Directions.FirstOrDefault(d => d.Kind == DirectionKind.Rehearsal) is { } rehearsal) left = Math.Max(left, DirectionSymbols.Of(rehearsal, sizes)!.Advance + BesideGap);
-        return left + TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction).Bounds.Width;
+        return left + TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction, options.StraightWord).Bounds.Width;
     }
 
     // The tempo stands over the meter.

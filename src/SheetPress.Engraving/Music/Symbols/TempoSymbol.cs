@@ -15,7 +15,8 @@ internal static class TempoSymbol
     /// <param name="tempo">The tempo.</param>
     /// <param name="feel">How pairs are played.</param>
     /// <param name="size">Em of the figures.</param>
-    public static SymbolLayout Layout(Tempo tempo, Feel feel, double size)
+    /// <param name="straight">The word for no swing; empty to say nothing.</param>
+    public static SymbolLayout Layout(Tempo tempo, Feel feel, double size, string straight)
     {
         var builder = new SymbolBuilder(MarkRole.Tempo);
         var name = tempo.Beat.Base switch
@@ -40,6 +41,11 @@ internal static class TempoSymbol
         {
             builder.X += 2 * Space * size;
             SwingSign.Append(builder, feel, size);
+        }
+        else if (straight.Length > 0)
+        {
+            builder.X += 2 * Space * size;
+            builder.Text(straight, TextFont.SerifItalic, size);
         }
         return builder.Build();
     }

@@ -103,7 +103,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         var baseline = HarmonyRows.DrawChords(frame, canvas, score, _sizes);
         DirectionDrawer.DrawWords(frame, canvas, baseline, _sizes);
         EndingDrawer.Draw(frame, canvas, measure => EndingDrawer.IsOpenAt(score, measure), _sizes);
-        DirectionDrawer.DrawHeads(frame, canvas, score, options.ShowTempo, _sizes);
+        DirectionDrawer.DrawHeads(frame, canvas, score, options, _sizes);
     }
 
     private static EngravedSystem Finish(SystemFrame frame, StaffCanvas whole, List<StaffSpan> spans)

@@ -14,7 +14,7 @@ internal sealed class ToneCell : ExerciseStyle
     [
         new("tones", OptionType.Degrees, "The degrees in playing order: a plain 3 or 7 is the one the chord has, b7 or n7 is exact.", "R 5 8 5"),
     ];
-    public override string Instruction(ExerciseRequest request) => $"Play {string.Join(" ", request.Degrees("tones").Select(t => t.Degree.ToDisplayString()))} over each chord and say the degrees out loud.";
+    public override string Instruction(ExerciseRequest request) => $"Play {{{string.Join(" ", request.Degrees("tones").Select(t => t.Degree.ToDisplayString()))}}} over each chord and say the degrees out loud.";
 
     public override Line Generate(ExerciseContext context)
     {
