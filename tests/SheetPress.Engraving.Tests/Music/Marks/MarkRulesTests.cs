@@ -1,0 +1,125 @@
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Engraving.Tests.Music.Marks;
+
+/// <summary>Marks around the notes, after the engraving handbooks (Read 1979, Gould 2011), from memory.</summary>
+public class MarkRulesTests
+{
+    /// <summary>Handbook rule, from memory: staccato and tenuto stand on the side of the head, in a space of the staff; accents outside the staff.</summary>
+    [Theory]
+    [InlineData("C2:1!st", true)]
+    [InlineData("E2:1!st", false)]
+    [InlineData("C2:1!te", true)]
+    [InlineData("E2:1!te", false)]
+    public void Dots_and_dashes_stand_by_the_head_in_a_space(string note, bool below)
+    {
+        var system = Drawn.Staff(note + " r:3");
+        var (sign, head) = (system.Of(MarkRole.Articulation).Single().Bounds, system.Glyphs(MarkRole.Notehead).Single());
+        (sign.Top > head.Position.Y).ShouldBe(below);
+        (((sign.Top + sign.Bottom) / 2) - 0.5).ShouldBe(Math.Round(((sign.Top + sign.Bottom) / 2) - 0.5), 0.05);
+    }
+
+    /// <summary>Handbook rule, from memory: an accent stands outside the staff, a strong accent above it.</summary>
+    [Theory]
+    [InlineData("C2:1!ac", false)]
+    [InlineData("F2:1!ac", true)]
+    [InlineData("C2:1!ma", true)]
+    public void Accents_stand_outside_the_staff(string note, bool above)
+    {
+        var sign = Drawn.Staff(note + " r:3").Of(MarkRole.Articulation).Single().Bounds;
+        if (above) sign.Bottom.ShouldBeLessThan(0);
+        else sign.Top.ShouldBeGreaterThan(StaffSteps.BottomLine);
+    }
+
+    /// <summary>Common practice: a tab that stands alone has everything the player has to know.</summary>
+    [Theory]
+    [InlineData("st", "articStaccatoAbove")]
+    [InlineData("te", "articTenutoAbove")]
+    [InlineData("ac", "articAccentAbove")]
+    [InlineData("ma", "articMarcatoAbove")]
+    [InlineData("fe", "fermataAbove")]
+    public void A_tab_alone_shows_articulations_over_it(string mark, string glyph)
+    {
+        var sign = Drawn.System(ScoreText.Parse($"C2:1!{mark} r:3", layout: StaffLayout.Tab)).Glyphs(MarkRole.Articulation).Single();
+        sign.Glyph.Name.ShouldBe(glyph);
+        sign.Bounds.Bottom.ShouldBeLessThan(0);
+    }
+
+    [Fact]
+    public void A_tab_alone_shows_phrasing_slurs_over_it()
+    {
+        var score = ScoreText.Parse("C2:1 D2:1 E2:1 F2:1", layout: StaffLayout.Tab);
+        var voice = score.Measures[0].Voices[0];
+        var slurred = voice with { Events = [voice.Events[0] with { SlurStart = true }, voice.Events[1], voice.Events[2], voice.Events[3] with { SlurStop = true }] };
+        var system = Drawn.System(score with { Measures = [score.Measures[0] with { Voices = [slurred] }] });
+        var slur = system.Of(MarkRole.Slur).Single().Bounds;
+        slur.Bottom.ShouldBeLessThan(0);
+        var numbers = system.Of(MarkRole.FretNumber);
+        slur.Left.ShouldBeInRange(numbers[0].Bounds.Left, numbers[0].Bounds.Right);
+        slur.Right.ShouldBeInRange(numbers[3].Bounds.Left, numbers[3].Bounds.Right);
+    }
+
+    /// <summary>Barlines run through between staff and tab: what stands there keeps clear of them.</summary>
+    [Fact]
+    public void Dynamics_between_staff_and_tab_keep_off_the_barlines()
+    {
+        var score = ScoreText.Parse("C2:1/2 D2:1/2 C2:1/2 D2:1/2 C2:1/2 D2:1/2 C2:1/2 D2:1/2 | C2:1/2 D2:1/2 C2:1/2 D2:1/2 C2:1/2 D2:1/2 C2:1/2 D2:1/2",
+            frame: (i, m) => m with { Directions = [i == 0 ? new Direction(new Fraction(7, 2), DirectionKind.Dynamic, "ppp") : new Direction(0, DirectionKind.Dynamic, "fff")] });
+        var system = ScoreEngraver.Engrave(score, 60, new EngravingOptions()).Systems[0];
+        var dynamics = system.Of(MarkRole.Dynamic);
+        foreach (var line in system.Of(MarkRole.Barline)) foreach (var sign in dynamics) sign.Bounds.Inflate(0.2).Overlaps(line.Bounds).ShouldBeFalse();
+    }
+
+    /// <summary>Common practice: how often a section is played is said where it is more than twice.</summary>
+    [Theory]
+    [InlineData(2, "")]
+    [InlineData(3, "3×")]
+    [InlineData(4, "4×")]
+    public void A_section_played_more_than_twice_says_so(int times, string expected)
+    {
+        var score = ScoreText.Parse("C2:4 | D2:4", frame: (i, m) => i == 0 ? m with { RepeatStart = true } : m with { RepeatEndTimes = times });
+        string.Concat(Drawn.System(score).Of(MarkRole.Direction).OfType<TextMark>().Select(t => t.Run.Text)).ShouldBe(expected);
+    }
+
+    /// <summary>Common practice: the sign for the bar before says its chords too.</summary>
+    [Fact]
+    public void The_sign_for_the_bar_before_stands_without_the_same_chord()
+    {
+        static FrameMeasure Chord(FrameMeasure m, string symbol) => m with { Harmonies = [new HarmonyMark(0, Theory.Chord.Parse(symbol))] };
+        int Symbols(string second)
+        {
+            var score = ScoreText.Parse("C2:1 E2:1 G2:1 E2:1 | C2:1 E2:1 G2:1 E2:1", frame: (i, m) => Chord(m, i == 0 ? "C" : second));
+            score = score with { Measures = [score.Measures[0], score.Measures[1] with { RepeatsPrevious = true }] };
+            return Drawn.System(score).Of(MarkRole.ChordSymbol).Select(m => m.Origin.Measure).Distinct().Count();
+        }
+        Symbols("C").ShouldBe(1);
+        Symbols("F").ShouldBe(2);
+    }
+
+    /// <summary>Common practice: words that belong to the way through a piece stand in line with the chord symbols where there is room.</summary>
+    [Fact]
+    public void Words_stand_in_line_with_the_chord_symbols()
+    {
+        var score = ScoreText.Parse("C3:1 E2:1 G2:1 E2:1 | C2:1 E2:1 G2:1 E2:1", frame: (i, m) => m with
+        {
+            Harmonies = [new HarmonyMark(0, Chord.Parse("C"))],
+            Directions = i == 1 ? [new Direction(4, DirectionKind.Fine)] : [],
+        });
+        var system = Drawn.System(score);
+        var fine = system.Of(MarkRole.Direction).OfType<TextMark>().Single();
+        var symbol = system.Of(MarkRole.ChordSymbol).OfType<TextMark>().Last();
+        fine.Position.Y.ShouldBe(symbol.Position.Y, 0.001);
+        (fine.Bounds.Left - symbol.Bounds.Right).ShouldBeGreaterThan(0.9);
+    }
+
+    /// <summary>Common practice: the major seventh over a minor triad stands in brackets.</summary>
+    [Theory]
+    [InlineData("CmMaj7", "Cm(maj7)")]
+    [InlineData("CmMaj9", "Cm(maj9)")]
+    [InlineData("CdimMaj7", "Cdim(maj7)")]
+    [InlineData("Cmaj7", "Cmaj7")]
+    [InlineData("C/E", "C/E")]
+    public void Chord_symbols_are_set_as_they_are_printed(string symbol, string expected) =>
+        string.Concat(ChordSymbolText.Layout(Chord.Parse(symbol), 10).Drawing.Marks.OfType<TextMark>().Select(m => m.Run.Text)).ShouldBe(expected);
+}

@@ -1,0 +1,53 @@
+namespace SheetPress.Engraving.Tests.Music.Planning;
+
+/// <summary>Heads of chords and of two voices, after the engraving handbooks (Read 1979, Gould 2011), from memory.</summary>
+public class ChordRulesTests
+{
+    /// <summary>Handbook rule, from memory: of a second the upper note stands right of the stem, whichever way it points.</summary>
+    [Theory]
+    [InlineData("E3+F#3:1")]
+    [InlineData("B3+C#4:1")]
+    public void Of_a_second_the_upper_note_stands_right(string chord)
+    {
+        var system = Drawn.Staff(chord + " r:3", "guitar-6", "E major");
+        var heads = system.Glyphs(MarkRole.Notehead);
+        heads[1].Position.Y.ShouldBeLessThan(heads[0].Position.Y);
+        var stem = system.Of(MarkRole.Stem, 0).Single().Bounds;
+        heads[0].Bounds.Right.ShouldBe(stem.Right, 0.02);
+        heads[1].Bounds.Left.ShouldBe(stem.Left, 0.02);
+    }
+
+    /// <summary>Handbook rule, from memory: in a cluster every other head is displaced, from the bottom up when the stem is up, from the top down when it is down.</summary>
+    [Fact]
+    public void In_a_cluster_every_other_head_is_displaced()
+    {
+        ChordShape.Displaced([-4, -3, -2], StemDirection.Up).ShouldBe([false, true, false]);
+        ChordShape.Displaced([2, 3, 4], StemDirection.Down).ShouldBe([false, true, false]);
+        ChordShape.Displaced([0, 1, 4], StemDirection.Down).ShouldBe([true, false, false]);
+        ChordShape.Displaced([0, 1, 4], StemDirection.Up).ShouldBe([false, true, false]);
+        ChordShape.Displaced([-4, 0, 2], StemDirection.Up).ShouldBe([false, false, false]);
+    }
+
+    /// <summary>Handbook rule, from memory: two voices a second apart stand side by side, the lower one right; in unison they share a head.</summary>
+    [Fact]
+    public void Voices_a_second_apart_stand_side_by_side()
+    {
+        var second = Drawn.Staff("G3:1 r:3", "guitar-6", lower: "F3:1 r:3");
+        var (upper, lower) = (second.Of(MarkRole.Notehead, 0).Single().Bounds, second.Of(MarkRole.Notehead, 0, voice: 1).Single().Bounds);
+        lower.Left.ShouldBeGreaterThanOrEqualTo(upper.Right - MusicFont.Shipped.Defaults.StemThickness - 0.001);
+        var unison = Drawn.Staff("G3:1 r:3", "guitar-6", lower: "G3:1 r:3");
+        unison.Of(MarkRole.Notehead, 0).Single().Bounds.ShouldBe(unison.Of(MarkRole.Notehead, 0, voice: 1).Single().Bounds);
+    }
+
+    /// <summary>Handbook rule, from memory: ledger lines are as far apart as staff lines and reach a little beyond the head on both sides.</summary>
+    [Fact]
+    public void Ledger_lines_reach_beyond_the_head()
+    {
+        var system = Drawn.Staff("C3:4");
+        var head = system.Glyphs(MarkRole.Notehead).Single().Bounds;
+        var ledgers = system.Of(MarkRole.LedgerLine);
+        ledgers.Select(l => Math.Round((l.Bounds.Top + l.Bounds.Bottom) / 2, 3)).ShouldBe([-1.0]);
+        ledgers[0].Bounds.Left.ShouldBe(head.Left - MusicFont.Shipped.Defaults.LegerLineExtension, 0.01);
+        ledgers[0].Bounds.Right.ShouldBe(head.Right + MusicFont.Shipped.Defaults.LegerLineExtension, 0.01);
+    }
+}

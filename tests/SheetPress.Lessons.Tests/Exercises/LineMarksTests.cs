@@ -1,0 +1,172 @@
+using SheetPress.Scores;
+using SheetPress.Theory;
+
+namespace SheetPress.Lessons.Tests;
+
+/// <summary>What can be marked at the notes of a line, from the word that a teacher writes to the score.</summary>
+public class LineMarksTests
+{
+    [Fact]
+    public void Bends_slides_from_nowhere_and_fermatas_come_into_the_score()
+    {
+        var score = Score("q C2:bend-full D2:bend-quarter E2:bend-full-and-half F2:fermata | q G2:slide-from-below:slide-off-up A2:slide-from-above:slide-off-down h G2");
+        Events(score).Take(3).Select(e => e.BendHalfSteps).ShouldBe([2, 0.5, 3]);
+        Events(score)[3].Articulations.ShouldBe(Articulations.Fermata);
+        (Events(score)[4].SlideIn, Events(score)[4].SlideOut).ShouldBe((LooseSlide.Below, LooseSlide.Above));
+        (Events(score)[5].SlideIn, Events(score)[5].SlideOut).ShouldBe((LooseSlide.Above, LooseSlide.Below));
+    }
+
+    [Fact]
+    public void A_slur_runs_from_its_first_note_to_its_last_over_bars()
+    {
+        var events = Events(Score("q C2 D2:slur E2 F2 | h G2 h C2:end-slur"));
+        events.Select(e => e.SlurStart).ShouldBe([false, true, false, false, false, false]);
+        events.Select(e => e.SlurStop).ShouldBe([false, false, false, false, false, true]);
+    }
+
+    /// <summary>Common practice: a hairpin runs to the next dynamic or hairpin, or to the end.</summary>
+    [Theory]
+    [InlineData("q C2:p:crescendo D2 E2 F2:mf | w C2", "0 Dynamic p, 0 CrescendoStart, 3 HairpinStop, 3 Dynamic mf |")]
+    [InlineData("q C2:crescendo D2 E2:diminuendo F2 | h C2:end-hairpin C2", "0 CrescendoStart, 2 HairpinStop, 2 DiminuendoStart | 2 HairpinStop")]
+    [InlineData("q C2 D2 E2:crescendo F2:end-hairpin | w C2:sfz", "2 CrescendoStart, 4 HairpinStop | 0 Dynamic sfz")]
+    [InlineData("q C2 D2 E2 F2 | h C2 C2:diminuendo", "| 2 DiminuendoStart, 4 HairpinStop")]
+    [InlineData("w C2:ff | w C2:end-hairpin", "0 Dynamic ff |")]
+    public void Loudness_comes_into_its_measure(string line, string expected)
+    {
+        var measures = Score(line).Measures.Select(m => string.Join(", ", m.Directions.Select(d => $"{d.Offset} {d.Kind} {d.Text}".Trim())));
+        string.Join(" | ", measures).Trim().ShouldBe(expected);
+    }
+
+    /// <summary>Natural harmonics sound an octave (fret 12), an octave and a fifth (fret 7), two octaves (fret 5) above the open string; common practice.</summary>
+    [Theory]
+    [InlineData("G3:harmonic", 1, 12)]
+    [InlineData("D4:harmonic", 1, 7)]
+    [InlineData("G4:harmonic", 1, 5)]
+    [InlineData("A3:harmonic:string2", 2, 7)]
+    public void A_harmonic_lies_where_it_can_be_had(string note, int number, int fret)
+    {
+        var score = Score($"w {note} | w C2");
+        var tone = Events(score)[0].Tones[0];
+        (tone.Head, tone.Position).ShouldBe((Notehead.Harmonic, new FretPosition(number, fret)));
+        ScoreChecks.Run(score).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_harmonic_that_another_key_does_not_have_is_played_as_a_note()
+    {
+        var lesson = LessonMaker.Lesson("C | F", key: "C major") with { Transposition = Interval.MinorSecond };
+        LessonMaker.Generate(lesson, "own-line", ("line", "w G3:harmonic | w C2")).Notes[0].Tones[0].Head.ShouldBe(Notehead.Normal);
+    }
+
+    [Fact]
+    public void A_finger_that_is_asked_for_is_taken()
+    {
+        Events(Score("q C2:finger4 D2 E2 F2:finger1 | w C2"))[0].Tones[0].Finger.ShouldBe(4);
+        Build("w D2:string2:fret0:finger2 | w C2").Diagnostics.Items.Single().Message.ShouldContain("open string");
+    }
+
+    [Fact]
+    public void A_slide_never_ends_on_an_open_string() =>
+        Events(Score("q A2:slide D2 A2 D2 | w C2"))[1].Tones[0].Position!.Value.Fret.ShouldBe(5);
+
+    [Fact]
+    public void Simile_is_printed_as_a_sign_where_the_bar_is_the_same_and_written_out_where_it_is_not()
+    {
+        Score("q C2 E2 G2 E2 | simile").Measures[1].RepeatsPrevious.ShouldBeTrue();
+        var moved = Score("q R 3 5 3 | simile");
+        moved.Measures[1].RepeatsPrevious.ShouldBeFalse();
+        moved.Measures[1].Voices[0].Events[0].Tones[0].Pitch.Name.ShouldBe(NoteName.Parse("F"));
+        Score("q C2 E2 G2 E2 | same").Measures[1].RepeatsPrevious.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Two_voices_are_fingered_as_one_hand_holds_them()
+    {
+        var score = Score("h E4 q F#4 G#4 | q B4 A4 h G#4", "w E2 | h B2 E2", "guitar-6", "E | E");
+        score.Measures.ShouldAllBe(m => m.Voices.Length == 2);
+        ScoreChecks.Run(score).ShouldBeEmpty();
+        foreach (var measure in score.Measures)
+        {
+            foreach (var upper in measure.Voices[0].Events)
+            {
+                var lower = measure.Voices[1].Events.First(e => e.Onset <= upper.Onset && upper.Onset < e.End);
+                var (a, b) = (upper.Tones[0].Position!.Value, lower.Tones[0].Position!.Value);
+                a.String.ShouldNotBe(b.String);
+                if (a.Fret > 0 && b.Fret > 0) Math.Abs(a.Fret - b.Fret).ShouldBeLessThanOrEqualTo(4);
+            }
+        }
+    }
+
+    [Fact]
+    public void Two_voices_that_no_hand_can_hold_are_reported()
+    {
+        var found = Build("w F5 | w E4", "w F2 | w E2", "guitar-6", "F | E").Diagnostics.Items.Single();
+        found.Code.ShouldBe("not-playable");
+        found.Message.ShouldContain("bar 1");
+    }
+
+    [Fact]
+    public void A_chart_with_a_rhythm_shows_it_and_a_bar_written_as_the_same_is_a_sign()
+    {
+        var score = Build(Lesson("C | same | F | G", "layout: chord-chart\n    rhythm: q. e h")).Exercises[0].Score;
+        score.ShowRhythm.ShouldBeTrue();
+        score.Measures.Select(m => m.RepeatsPrevious).ShouldBe([false, true, false, false]);
+    }
+
+    [Fact]
+    public void Shapes_stand_over_the_first_symbol_of_each_chord()
+    {
+        var lesson = Lesson("C | Am | C | N.C.", "show: shapes", "chords");
+        var harmonies = Build(lesson).Exercises[0].Score.Measures.SelectMany(m => m.Harmonies).ToList();
+        harmonies.Select(h => h.Frame.IsEmpty).ShouldBe([false, false, true, true]);
+        foreach (var harmony in harmonies.Where(h => !h.Frame.IsEmpty))
+        {
+            var names = harmony.Frame.Select(p => lesson.Instrument.MidiNumberAt(p.String, p.Fret) % 12).ToHashSet();
+            foreach (var degree in harmony.Chord!.Quality.Degrees) names.ShouldContain(harmony.Chord.NoteOf(degree).PitchClass);
+        }
+    }
+
+    [Fact]
+    public void A_bass_has_no_shapes_and_the_lesson_is_told_so()
+    {
+        var lesson = Lesson("C | F", "show: shapes", instrument: "bass-4");
+        var bag = new DiagnosticBag(lesson.Source);
+        LessonBuilder.Build(lesson, bag).Exercises[0].Score.Measures.ShouldAllBe(m => m.Harmonies.All(h => h.Frame.IsEmpty));
+        bag.Items.Single().Severity.ShouldBe(Severity.Warning);
+    }
+
+    [Fact]
+    public void Words_in_quotes_stand_over_their_bar()
+    {
+        var measures = Lesson("[\"a little slower\"] C | [\u201Csing\u201D] F", "show: nothing").Progression.Measures;
+        measures.Select(m => m.Directions.Single()).ShouldBe([new Direction(0, DirectionKind.Words, "a little slower"), new Direction(0, DirectionKind.Words, "sing")]);
+    }
+
+    private static Lesson Lesson(string progression, string entry, string style = "roots", string instrument = "guitar-6") =>
+        MarkedLesson.Good($"title: Tiny\nkey: C major\ninstrument: {instrument}\nprogression: |\n  {progression}\nexercises:\n  - style: {style}\n    {entry}\n");
+
+    private static BuiltLesson Build(Lesson lesson)
+    {
+        var bag = new DiagnosticBag(lesson.Source);
+        var built = LessonBuilder.Build(lesson, bag);
+        bag.Items.ShouldBeEmpty();
+        return built;
+    }
+
+    private static Score Score(string line, string? lower = null, string instrument = "bass-4", string progression = "C | F")
+    {
+        var (built, bag) = Build(line, lower, instrument, progression);
+        bag.Items.ShouldBeEmpty(string.Join("\n", bag.Items.Select(d => d.Message)));
+        return built.Exercises[0].Score;
+    }
+
+    private static (BuiltLesson Built, DiagnosticBag Diagnostics) Build(string line, string? lower = null, string instrument = "bass-4", string progression = "C | F")
+    {
+        var request = lower is null ? LessonMaker.Request("own-line", ("line", line)) : LessonMaker.Request("own-line", ("line", line), ("lower", lower));
+        var lesson = LessonMaker.Lesson(progression, "C major", instrument, level: 4) with { Exercises = [request] };
+        var bag = new DiagnosticBag(lesson.Source);
+        return (LessonBuilder.Build(lesson, bag), bag);
+    }
+
+    private static List<ScoreEvent> Events(Score score) => [.. score.Measures.SelectMany(m => m.Voices[0].Events)];
+}
