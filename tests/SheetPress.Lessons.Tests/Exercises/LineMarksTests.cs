@@ -40,7 +40,7 @@ public class LineMarksTests
     /// <summary>Natural harmonics sound an octave (fret 12), an octave and a fifth (fret 7), two octaves (fret 5) above the open string; common practice.</summary>
     [Theory]
     [InlineData("G3:harmonic", 1, 12)]
-    [InlineData("D4:harmonic", 1, 7)]
+    [InlineData("D4:harmonic:string1", 1, 7)]
     [InlineData("G4:harmonic", 1, 5)]
     [InlineData("A3:harmonic:string2", 2, 7)]
     public void A_harmonic_lies_where_it_can_be_had(string note, int number, int fret)
@@ -54,7 +54,7 @@ public class LineMarksTests
     [Fact]
     public void A_harmonic_that_another_key_does_not_have_is_played_as_a_note()
     {
-        var lesson = LessonMaker.Lesson("C | F", key: "C major") with { Transposition = Interval.MinorSecond };
+        var lesson = LessonMaker.Lesson("C | F", key: "C major") with { Transposition = Interval.MajorThird };
         LessonMaker.Generate(lesson, "own-line", ("line", "w G3:harmonic | w C2")).Notes[0].Tones[0].Head.ShouldBe(Notehead.Normal);
     }
 

@@ -137,7 +137,7 @@ public class OwnLineTests
     [InlineData("w C2:string3:fret4 | w R", "pin-misses", "C2:string3:fret4", "string 3, fret 4")]
     [InlineData("w R | w under-next", "no-next-chord", "under-next", "bar 2")]
     [InlineData("q C2 simile D2 E2 | w R", "repeat-among-notes", "simile", "simile")]
-    [InlineData("w C2:finger5 | w R", "no-such-finger", ":finger5", "finger 5")]
+    [InlineData("w C2:finger5 | w R", "no-such-finger", "finger5", "finger 5")]
     [InlineData("w C2&E2:finger1 | w R", "no-such-finger", "C2&E2:finger1", "several")]
     [InlineData("w Ab2:harmonic | w R", "no-harmonic", "Ab2:harmonic", "A♭2")]
     [InlineData("w G2:harmonic:string1:fret7 | w R", "no-harmonic", "G2:harmonic:string1:fret7", "G2")]

@@ -42,7 +42,7 @@ public class AccidentalRulesTests
         {
             foreach (var box in InkCover.Of(signs[i]))
             {
-                foreach (var other in signs.Skip(i + 1).SelectMany(InkCover.Of).Concat(heads.Select(h => h.Bounds))) box.Overlaps(other).ShouldBeFalse(chord);
+                foreach (var other in signs.Skip(i + 1).SelectMany(s => InkCover.Of(s)).Concat(heads.Select(h => h.Bounds))) box.Overlaps(other).ShouldBeFalse(chord);
             }
         }
         // The highest sign is nearest to the heads.

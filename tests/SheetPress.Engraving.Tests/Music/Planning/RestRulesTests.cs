@@ -81,11 +81,11 @@ public class RestRulesTests
         dots.ShouldAllBe(d => Math.Abs((d.Position.Y % 1) - 0.5) < 0.001);
     }
 
-    /// <summary>Handbook rule, from memory: a second dot adds half of the first; 7/4 of a half note is one value.</summary>
+    /// <summary>Handbook rule, from memory: a second dot adds half of the first: seven sixteenths are one value.</summary>
     [Fact]
     public void Two_dots_stand_side_by_side()
     {
-        var dots = Drawn.Staff("E2:7/2 E2:1/2").Glyphs(MarkRole.Dot);
+        var dots = Drawn.Staff("E2:7/4 E2:1/4 r:2").Glyphs(MarkRole.Dot);
         dots.Count.ShouldBe(2);
         dots[0].Position.Y.ShouldBe(dots[1].Position.Y);
         dots[1].Bounds.Left.ShouldBeGreaterThan(dots[0].Bounds.Right);
