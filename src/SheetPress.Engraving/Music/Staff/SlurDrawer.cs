@@ -92,8 +92,8 @@ internal static class SlurDrawer
         if (notes.Count == 0) return;
         var above = IsAbove(notes);
         var away = above ? -1 : 1;
-        var start = first < 0 ? new Point(frame.Boundaries[0].Boundary.Right + EdgeGap, EndY(notes[0], above)) : End(notes[0], above);
-        var end = last >= voice.Count ? new Point(frame.Boundaries[^1].X - EdgeGap, EndY(notes[^1], above)) : End(notes[^1], above);
+        var start = first < 0 ? new Point(frame.Boundaries[0].Boundary.Right + EdgeGap, OpenY(notes, above)) : End(notes[0], above);
+        var end = last >= voice.Count ? new Point(frame.Boundaries[^1].X - EdgeGap, OpenY(notes, above)) : End(notes[^1], above);
         var origin = notes[0].Plan.Origin;
         // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant.
         var most = Math.Max(1, (end.X - start.X) * 0.35);
@@ -126,6 +126,9 @@ internal static class SlurDrawer
         var atStem = e.Plan.HasStem && e.IsUp == above;
         return new Point(atStem ? e.StemX : e.Centre, EndY(e, above));
     }
+
+    // Where a slur goes on in another system its end stays outside all of its notes, so that it does not seem to close.
+    private static double OpenY(List<PlacedEvent> notes, bool above) => above ? notes.Min(e => EndY(e, above)) : notes.Max(e => EndY(e, above));
 
     private static double EndY(PlacedEvent e, bool above) => e.Edge(above) + (above ? -EndGap : EndGap);
 

@@ -30,7 +30,7 @@ internal static class TupletDrawer
                 {
                     var events = measure.Voices[v][tuplet.First..(tuplet.Last + 1)];
                     var above = IsAbove(events, v, measure.Plan.HasTwoVoices);
-                    var isBeam = plan.Groups.Contains(new BeamGroup(tuplet.First, tuplet.Last)) && !events.Any(e => e.Plan.HasStem && e.IsUp != above);
+                    var isBeam = IsBeam(plan, tuplet) && !events.Any(e => e.Plan.HasStem && e.IsUp != above);
                     Draw(canvas, events, tuplet.Actual, isBeam, above, e => e.Edge(above));
                 }
             }
@@ -44,9 +44,13 @@ internal static class TupletDrawer
         foreach (var tuplet in plan.Tuplets.OrderByDescending(t => t.Level))
         {
             var events = measure.Voices[voice][tuplet.First..(tuplet.Last + 1)];
-            Draw(canvas, events, tuplet.Actual, plan.Groups.Contains(new BeamGroup(tuplet.First, tuplet.Last)), above: false, _ => stemEnd);
+            Draw(canvas, events, tuplet.Actual, IsBeam(plan, tuplet), above: false, _ => stemEnd);
         }
     }
+
+    // A tuplet with another inside has a bracket around it, so that its number is not taken for the other's.
+    private static bool IsBeam(VoicePlan plan, TupletSpan tuplet) =>
+        plan.Groups.Contains(new BeamGroup(tuplet.First, tuplet.Last)) && !plan.Tuplets.Any(t => t.Level > tuplet.Level && t.First >= tuplet.First && t.Last <= tuplet.Last);
 
     private static void Draw(StaffCanvas canvas, IReadOnlyList<PlacedEvent> events, int number, bool isBeam, bool above, Func<PlacedEvent, double> edge)
     {

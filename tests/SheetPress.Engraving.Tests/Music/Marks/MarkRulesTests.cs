@@ -97,6 +97,31 @@ public class MarkRulesTests
         Symbols("F").ShouldBe(2);
     }
 
+    /// <summary>Handbook rule, from memory: a slur broken by the end of a system stays open there, outside its notes.</summary>
+    [Fact]
+    public void A_slur_that_goes_on_stays_outside_its_notes()
+    {
+        var score = ScoreText.Parse("F1:1 A1:1 F2:1 F1:1 | F1:1 A1:1 F2:1 F1:1") with { MeasuresPerSystem = 1 };
+        Measure Slurred(int i, int e, bool start) => score.Measures[i] with { Voices = [score.Measures[i].Voices[0] with { Events = score.Measures[i].Voices[0].Events.SetItem(e, score.Measures[i].Voices[0].Events[e] with { SlurStart = start, SlurStop = !start }) }] };
+        score = score with { Measures = [Slurred(0, 0, true), Slurred(1, 3, false)] };
+        var systems = ScoreEngraver.Engrave(score, 60, new EngravingOptions()).Systems;
+        var open = systems[0].Of(MarkRole.Slur).OfType<CurveMark>().Single();
+        open.End.Y.ShouldBeLessThan(systems[0].Of(MarkRole.Stem).Min(m => m.Bounds.Top));
+        var closing = systems[1].Of(MarkRole.Slur).OfType<CurveMark>().Single();
+        closing.Start.Y.ShouldBeLessThan(systems[1].Of(MarkRole.Stem).Min(m => m.Bounds.Top));
+    }
+
+    /// <summary>Handbook rule, from memory: a tuplet has its number on the beam; one with another inside has a bracket outside of that.</summary>
+    [Fact]
+    public void A_tuplet_with_another_inside_has_a_bracket()
+    {
+        Drawn.Staff("C2:1/3 E2:1/3 G2:1/3 r:3").Of(MarkRole.Tuplet).OfType<LineMark>().ShouldBeEmpty();
+        var nested = Drawn.Staff("C2:1/3 E2:1/3 G2:1/9 F2:1/9 E2:1/9 r:3");
+        var lines = nested.Of(MarkRole.Tuplet).OfType<LineMark>().ToList();
+        lines.Count.ShouldBe(8);
+        lines.MinBy(l => l.Bounds.Left)!.Bounds.Bottom.ShouldBeGreaterThan(lines.MaxBy(l => l.From.X)!.Bounds.Top);
+    }
+
     /// <summary>Common practice: words that belong to the way through a piece stand in line with the chord symbols where there is room.</summary>
     [Fact]
     public void Words_stand_in_line_with_the_chord_symbols()
