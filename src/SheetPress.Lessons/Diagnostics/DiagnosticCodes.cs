@@ -479,6 +479,12 @@ public static class DiagnosticCodes
     /// <summary>A style that makes no sense on the instrument.</summary>
     public const string WrongInstrument = "wrong-instrument";
 
+    /// <summary>Options of an exercise that make no sense together.</summary>
+    public const string OptionsClash = "options-clash";
+
+    /// <summary>A rhythm with too few notes for what the style promises.</summary>
+    public const string NoRoom = "no-room";
+
     /// <summary>A chord that one hand cannot hold.</summary>
     public const string CannotHold = "cannot-hold";
 

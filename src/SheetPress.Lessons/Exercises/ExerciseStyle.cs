@@ -27,6 +27,8 @@ public abstract class ExerciseStyle
     public virtual string? HomeInstrument => null;
     /// <summary>How pairs are played in this style whatever the lesson's feel; null to follow the lesson.</summary>
     public virtual Feel? OwnFeel => null;
+    /// <summary>What makes no sense together in a request: the option to point at and what to say; null when all is well.</summary>
+    public virtual (string Option, Problem Problem)? ClashIn(ExerciseRequest request) => null;
     /// <summary>The exercises that a request stands for: itself, or several that its options ask for.</summary>
     public virtual ImmutableArray<ExerciseRequest> Expand(ExerciseRequest request) => [request];
     /// <summary>Makes the line: sounding pitches with degrees, rhythm and marks, before fingering. Problems are reported to the context.</summary>

@@ -20,7 +20,7 @@ internal sealed class FingeringCosts
     // One finger on two frets without a shift has to let go and jump.
     private const double FingerHop = 1.0;
     private const double ThirdInThreeFretHand = 0.6;
-    private const double BeyondLevelPerFret = 0.3;
+    private const double BeyondLevelPerFret = 0.6;
     private const double SlideRelief = 0.15;
     private const double RestRelief = 0.6;
     private const double NewChordRelief = 0.6;
@@ -45,12 +45,14 @@ internal sealed class FingeringCosts
     private readonly double[,] _shift;
     private readonly double _widestSpan;
     private readonly int _homeFret;
+    private readonly double _stretch;
 
     public FingeringCosts(HandModel hand, NeckRequest neck, int level)
     {
         _widestSpan = HandModel.WidestSpan(level);
         _hand = hand;
         _neck = neck;
+        _stretch = level switch { <= 1 => 1.6, 2 => 1.3, _ => 1 };
         // Who asks for a part of the neck is at home there.
         _homeFret = neck.Position is null && neck.LowestFret is null && neck.HighestFret is null && neck.Strings.IsEmpty ? HandModel.HomeFret(level) : int.MaxValue;
         var size = hand.HighestFret + 1;
@@ -70,7 +72,7 @@ internal sealed class FingeringCosts
         var natural = hand + _hand.Reach(finger, hand);
         var cost = FingerEffort[finger] + (HeightPerFret * hand) + (BeyondLevelPerFret * Math.Max(0, fret - _homeFret));
         if (finger == 3 && !_hand.OneFingerAFret(hand)) cost += ThirdInThreeFretHand;
-        if (fret != natural) cost += StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural)) + (finger == 1 ? IndexStretch : 0);
+        if (fret != natural) cost += _stretch * (StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural)) + (finger == 1 ? IndexStretch : 0));
         return cost + Anchor(hand);
     }
 

@@ -124,7 +124,11 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             Options = new OptionReader(bag).Read(style, fields),
             Span = mapping.Span,
         };
+        if (ladder is LadderKind.Rhythm or LadderKind.Syncopation && rhythm is not null) bag.Add(ValueSpan("ladder"), OptionProblems.RhythmInLadder(fields.Text("ladder")!.Value));
+        if (style.ClashIn(request) is { } clash) bag.Add(ValueSpan(clash.Option), clash.Problem);
         return isWritten ? CheckRequired(request, fields.SpanOf("style"), fields) : null;
+
+        SourceSpan ValueSpan(string name) => fields.Text(name)?.Span ?? fields.SpanOf(name);
 
         bool? Shown(Row row) => show is null ? null : show.Contains(row);
     }

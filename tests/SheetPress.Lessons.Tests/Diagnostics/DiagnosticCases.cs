@@ -18,7 +18,7 @@ internal static class DiagnosticCases
         DiagnosticCodes.BarStrokes, DiagnosticCodes.NoRhythm, DiagnosticCodes.RhythmTwice, DiagnosticCodes.MissingValue, DiagnosticCodes.TooManyBars,
         DiagnosticCodes.UnevenRepeat, DiagnosticCodes.NoChord, DiagnosticCodes.NoNextChord, DiagnosticCodes.CannotHold,
         DiagnosticCodes.PatternOfNothing, DiagnosticCodes.TonesAndLines, DiagnosticCodes.StyleNameTaken, DiagnosticCodes.PatternHasRhythm, DiagnosticCodes.OtherMeter, DiagnosticCodes.OffTheNeck, DiagnosticCodes.PinMisses,
-        DiagnosticCodes.WrongInstrument, DiagnosticCodes.NoSuchFinger, DiagnosticCodes.NoHarmonic, DiagnosticCodes.OpenSlur,
+        DiagnosticCodes.WrongInstrument, DiagnosticCodes.NoSuchFinger, DiagnosticCodes.NoHarmonic, DiagnosticCodes.OpenSlur, DiagnosticCodes.NoRoom,
     ];
 
     /// <summary>All cases.</summary>
@@ -189,6 +189,10 @@ internal static class DiagnosticCases
         (DiagnosticCodes.RhythmAndCount, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: quarters\n    «count»: 1 2 3 4")),
         (DiagnosticCodes.TooManyMarks, MarkedLesson.With("exercises:\n  - style: roots\n    marks: plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain «accent»")),
         (DiagnosticCodes.NothingAndSomething, MarkedLesson.With("exercises:\n  - style: roots\n    «show»: nothing fingers")),
+        (DiagnosticCodes.OptionsClash, MarkedLesson.With("exercises:\n  - style: permutations\n    order: «7»\n    first: root")),
+        (DiagnosticCodes.OptionsClash, MarkedLesson.With("exercises:\n  - style: scale-links\n    notes: «2»\n    overshoot: true")),
+        (DiagnosticCodes.OptionsClash, MarkedLesson.With("exercises:\n  - style: connected-arpeggios\n    span: «24»\n    position: 5")),
+        (DiagnosticCodes.OptionsClash, MarkedLesson.With("exercises:\n  - style: arpeggio\n    rhythm: eighths\n    ladder: «rhythm»")),
         (DiagnosticCodes.BadRange, MarkedLesson.With("exercises:\n  - style: roots\n    range: «9-5»")),
         (DiagnosticCodes.BadRange, MarkedLesson.With("exercises:\n  - style: roots\n    range: «low»")),
         (DiagnosticCodes.FretOffNeck, MarkedLesson.With("exercises:\n  - style: roots\n    range: «5-40»")),

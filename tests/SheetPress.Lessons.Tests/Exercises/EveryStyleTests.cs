@@ -73,9 +73,25 @@ public class EveryStyleTests
     public void Every_line_can_be_fingered(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
     {
         var line = LessonMaker.Generate(lesson, request).Line;
-        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, lesson.Level, []);
+        var fingered = LineFingering.Apply(line, lesson.Instrument, request.Neck, lesson.Level, [.. lesson.Progression.Chords.Select(c => c.Start)]);
         fingered.FailedNote.ShouldBe(-1, fingered.Reason);
-    }, iter: 15, print: t => Print(t));
+        foreach (var note in fingered.Line.Notes)
+        {
+            note.Tones.Select(t => t.Position!.Value.String).ShouldBeUnique();
+            foreach (var tone in note.Tones)
+            {
+                var place = tone.Position!.Value;
+                lesson.Instrument.MidiNumberAt(place.String, place.Fret).ShouldBe(tone.Pitch.MidiNumber);
+                tone.Finger!.Value.ShouldBeInRange(0, 4);
+                (tone.Finger == 0).ShouldBe(place.Fret == 0);
+            }
+        }
+        // What is played in one position, or struck together, lies within the span of the hand.
+        if (fingered.Summary is { } summary) summary.WidestStretch.ShouldBeLessThanOrEqualTo(HandModel.WidestSpan(lesson.Level) + 1e-9);
+        var header = new ScoreHeader { Id = "test", Title = "Test", Instrument = lesson.Instrument, Tempo = lesson.Tempo };
+        var score = ScoreBuilder.Build(header, lesson.Progression.Measures, fingered.Line);
+        score.Measures.Length.ShouldBe(lesson.Progression.Measures.Length);
+    }, iter: 20, print: t => Print(t));
 
     [Theory]
     [MemberData(nameof(Names))]

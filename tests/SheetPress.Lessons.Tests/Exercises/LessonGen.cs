@@ -64,9 +64,9 @@ internal static class LessonGen
     public static Gen<ExerciseRequest> Requests(string style)
     {
         var options = ExerciseStyles.Find(style)!.Options.Where(o => o.Type is OptionType.Choice or OptionType.Flag or OptionType.Number).ToArray();
-        return from picks in Gen.Int[-1, 7].Array[options.Length]
-               from seed in Gen.Int[1, 1000]
-               select LessonMaker.Request(style, [.. options.Select((o, i) => (o, picks[i])).Where(p => p.Item2 >= 0).Select(p => (p.o.Name, ValueOf(p.o, p.Item2)))]) with { Seed = seed };
+        return (from picks in Gen.Int[-1, 7].Array[options.Length]
+                from seed in Gen.Int[1, 1000]
+                select LessonMaker.Request(style, [.. options.Select((o, i) => (o, picks[i])).Where(p => p.Item2 >= 0).Select(p => (p.o.Name, ValueOf(p.o, p.Item2)))]) with { Seed = seed }).Where(r => r.Style.ClashIn(r) is null);
     }
 
     private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);

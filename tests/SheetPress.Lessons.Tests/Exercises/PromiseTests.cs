@@ -7,20 +7,20 @@ namespace SheetPress.Lessons.Tests;
 /// <summary>What single styles promise: which notes they use, and where they arrive. The rules are common practice.</summary>
 public class PromiseTests
 {
-    public static TheoryData<string> ChordToneStyles => ["roots", "root-octave", "arpeggio", "permutations", "broken-arpeggio", "triads-inside", "connected-arpeggios", "string-skipping", "every-position"];
+    public static TheoryData<string> ChordToneStyles => ["roots", "root-octave", "arpeggio", "permutations", "broken-arpeggio", "triads-inside", "connected-arpeggios", "string-skipping", "every-position", "shells", "tenths", "guide-tones"];
 
     [Theory]
     [MemberData(nameof(ChordToneStyles))]
     public void Only_chord_tones_sound(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
     {
-        if (style == "every-position" && request.Options.TryGetValue("of", out var of) && of.Text.Value == "scale") return;
+        if (style == "every-position" && request.Options.TryGetValue("of", out var of) && of.Text.Value != "arpeggio") return;
         foreach (var (note, chord, _) in Sounding(lesson, LessonMaker.Generate(lesson, request).Line))
         {
             foreach (var tone in note.Tones) IsIn(ChordTones(chord), tone.Pitch).ShouldBeTrue($"{tone.Pitch} over {chord}");
         }
     }, iter: 60, print: t => EveryStyleTests.Print(t));
 
-    public static TheoryData<string> ScaleStyles => ["scale-run", "scale-patterns", "notes-per-string", "octave-run"];
+    public static TheoryData<string> ScaleStyles => ["scale-run", "scale-patterns", "connected-scales", "notes-per-string", "octave-run", "scale-links", "extensions", "tone-cell"];
 
     [Theory]
     [MemberData(nameof(ScaleStyles))]
@@ -30,7 +30,12 @@ public class PromiseTests
         {
             var allowed = ChordTones(chord).Concat(ScaleTones(lesson, index)).Concat(KeyTones(lesson)).ToHashSet();
             // A run that overshoots sounds its target, the next root, before it arrives there.
-            if (index + 1 < lesson.Progression.Chords.Length && lesson.Progression.Chords[index + 1].Chord is { } next) allowed.Add(next.Lowest.PitchClass);
+            if (index + 1 < lesson.Progression.Chords.Length && lesson.Progression.Chords[index + 1].Chord is { } next)
+            {
+                allowed.Add(next.Lowest.PitchClass);
+                // Where the scale has no tone beside the target, its chromatic neighbour is the step too far.
+                if (style == "scale-links") allowed.UnionWith([(next.Root.PitchClass + 1) % 12, (next.Root.PitchClass + 11) % 12, (next.Lowest.PitchClass + 1) % 12, (next.Lowest.PitchClass + 11) % 12]);
+            }
             IsIn(allowed, note.Tones[0].Pitch).ShouldBeTrue($"{note.Tones[0].Pitch} over {chord}");
         }
     }, iter: 60, print: t => EveryStyleTests.Print(t));
@@ -48,6 +53,115 @@ public class PromiseTests
             if (run.Count >= 3) Math.Abs(first.Tones[0].Pitch.MidiNumber - before.Tones[0].Pitch.MidiNumber).ShouldBeLessThanOrEqualTo(4, $"{before.Tones[0].Pitch} to {first.Tones[0].Pitch}");
         }
     }, iter: 60, print: t => EveryStyleTests.Print(t));
+
+    [Theory]
+    [InlineData("connected-arpeggios")]
+    [InlineData("connected-scales")]
+    public void A_connected_line_goes_to_the_nearest_tone_and_turns_only_at_its_ends(string style) => Gen.Select(LessonGen.Lessons, LessonGen.Requests(style)).Sample((lesson, request) =>
+    {
+        var line = LessonMaker.Generate(lesson, request).Line;
+        var midi = line.Notes.Select(n => n.Tones[0].Pitch.MidiNumber).ToArray();
+        // The last note is the root to rest on.
+        for (var i = 2; i < midi.Length - 1; i++)
+        {
+            if (line.Notes[i].Start != line.Notes[i - 1].End) continue;
+            midi[i].ShouldNotBe(midi[i - 1]);
+            if ((midi[i] - midi[i - 1]) * (midi[i - 1] - midi[i - 2]) >= 0) continue;
+            // It turned: onward lay no tone of the chord before the end of what the line uses.
+            var chord = lesson.Progression.Chords[SpanOf(lesson, line.Notes[i])].Chord!;
+            var onward = Math.Sign(midi[i - 1] - midi[i - 2]);
+            var end = onward > 0 ? midi.Max() : midi.Min();
+            Math.Abs(end - midi[i - 1]).ShouldBeLessThan(12, $"turned at {line.Notes[i - 1].Tones[0].Pitch} over {chord}");
+        }
+    }, iter: 40, print: t => EveryStyleTests.Print(t));
+
+    [Theory]
+    [InlineData("approaches")]
+    [InlineData("scale-links")]
+    [InlineData("target-tones")]
+    public void Lines_that_lead_on_do_not_leap_into_the_lead(string style)
+    {
+        // Common practice: a bass line leaps an octave at most, and leads smoothly. In all keys, levels and both cycles.
+        foreach (var key in Keys)
+        {
+            foreach (var level in (int[])[2, 3, 4])
+            {
+                var lesson = LessonMaker.Lesson(Cycle(key), key: key.ToString(), level: level);
+                var line = LessonMaker.Generate(lesson, style);
+                for (var i = 1; i < line.Notes.Length; i++)
+                {
+                    var (a, b) = (line.Notes[i - 1].Tones[0].Pitch, line.Notes[i].Tones[0].Pitch);
+                    Math.Abs(a.MidiNumber - b.MidiNumber).ShouldBeLessThanOrEqualTo(12, $"{a} to {b} in {key}, level {level}: {LessonMaker.Pitches(lesson, line)}");
+                }
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("roots")]
+    [InlineData("root-octave")]
+    [InlineData("tone-cell")]
+    [InlineData("arpeggio")]
+    [InlineData("broken-arpeggio")]
+    [InlineData("scale-run")]
+    public void A_chord_that_comes_back_is_played_in_the_same_octave(string style)
+    {
+        foreach (var key in Keys)
+        {
+            var lesson = LessonMaker.Lesson(Cycle(key), key: key.ToString(), level: 2);
+            var line = LessonMaker.Generate(lesson, style);
+            var last = lesson.Progression.Chords[^1].Start;
+            var (first, again) = (line.Notes[0].Tones[0].Pitch, line.Notes.First(n => n.Start == last).Tones[0].Pitch);
+            // Scales take turns between up and down, so they may start an octave higher.
+            if (style == "scale-run") again.Name.ShouldBe(first.Name);
+            else again.ShouldBe(first, $"{key}: {LessonMaker.Pitches(lesson, line)}");
+        }
+    }
+
+    [Fact]
+    public void Beginners_stay_in_the_low_positions()
+    {
+        // Common practice: the first months are played within reach of the nut. Notes up to the fifth fret of the highest string have a place there.
+        foreach (var style in (string[])["roots", "arpeggio", "triads-inside", "scale-run", "approaches", "octave-run"])
+        {
+            foreach (var key in Keys)
+            {
+                var lesson = LessonMaker.Lesson(Cycle(key), key: key.ToString(), level: 1);
+                var line = LessonMaker.Generate(lesson, style);
+                var fingered = LineFingering.Apply(line, lesson.Instrument, new NeckRequest(), 1, [.. lesson.Progression.Chords.Select(c => c.Start)]).Line;
+                // A line with a note further up may go there for the notes beside it; a chord on the fourth fret reaches for the seventh.
+                if (fingered.Notes.Any(n => n.Tones[0].Pitch.MidiNumber > 48)) continue;
+                var frets = fingered.Notes.Select(n => n.Tones[0].Position!.Value.Fret).ToArray();
+                frets.Max().ShouldBeLessThanOrEqualTo(7, $"{style} in {key}");
+                frets.Count(f => f > 5).ShouldBeLessThanOrEqualTo(frets.Length / 5, $"{style} in {key}");
+            }
+        }
+    }
+
+    [Fact]
+    public void Notes_that_leave_the_key_get_an_accent()
+    {
+        // Common practice: over the dominant of a minor key the fifth mode of harmonic minor raises the third against the key.
+        var lesson = LessonMaker.Lesson("Cm7 | Fm7 | G7 | Cm7", level: 3);
+        foreach (var style in (string[])["scale-run", "scale-patterns", "connected-scales"])
+        {
+            var dominant = LessonMaker.Generate(lesson, style).Notes.Where(n => SpanOf(lesson, n) == 2).ToList();
+            dominant.ShouldContain(n => n.Tones[0].Pitch.Name == NoteName.Parse("B"));
+            foreach (var note in dominant) (note.Articulations == Articulations.Accent).ShouldBe(note.Tones[0].Pitch.Name == NoteName.Parse("B"), $"{note.Tones[0].Pitch} in {style}");
+            LessonMaker.Generate(lesson, style, ("accent-changes", false)).Notes.ShouldAllBe(n => n.Articulations == Articulations.None);
+        }
+    }
+
+    [Theory]
+    [InlineData("approaches")]
+    [InlineData("octave-run")]
+    [InlineData("scale-links")]
+    public void A_rhythm_without_room_to_lead_is_refused(string style)
+    {
+        var lesson = LessonMaker.Lesson("Cm7 | Fm7 | G7 | Cm7");
+        var (_, diagnostics) = LessonMaker.Generate(lesson, LessonMaker.Request(style) with { Rhythm = EvenRhythms.Repeat(4) });
+        diagnostics.Items.Select(d => d.Code).ShouldBe([DiagnosticCodes.NoRoom]);
+    }
 
     [Fact]
     public void A_walking_line_has_roots_on_one_strong_tones_on_strong_beats_and_steps_into_the_next_chord() => Gen.Select(LessonGen.Lessons, LessonGen.Requests("walking-line")).Sample((lesson, request) =>
@@ -129,6 +243,30 @@ public class PromiseTests
         var bars = LessonMaker.Degrees(lesson, LessonMaker.Generate(lesson, "permutations")).Split(" | ");
         bars.Take(24).Select(b => b[..7]).Distinct().Count().ShouldBe(24);
         foreach (var bar in bars.Take(24)) bar.Split(' ').Take(4).Order(StringComparer.Ordinal).ShouldBe(["3", "5", "7", "R"]);
+    }
+
+    [Fact]
+    public void Approaches_are_named_and_spelled_as_players_read_them()
+    {
+        // Common practice: from below the letter below, a leading tone (F sharp to G, E to F); from above the letter above (D flat to C).
+        var lesson = LessonMaker.Lesson("Dm7 | G7 | Cmaj7 | Fmaj7 | Cmaj7", key: "C major", instrument: "bass-5", level: 3);
+        Before("chromatic-below").ShouldBe(["F#", "B", "E", "B"]);
+        Before("chromatic-above").ShouldBe(["Ab", "Db", "Gb", "Db"]);
+        Before("double-chromatic-below").ShouldBe(["F#", "B", "E", "B"]);
+        Before("scale-above").ShouldBe(["A", "D", "G", "D"]);
+        Before("dominant").ShouldBe(["D", "G", "C", "G"]);
+
+        string[] Before(string approach) => [.. Arrivals(lesson, LessonMaker.Generate(lesson, "approaches", ("approach", approach))).Skip(1).Select(a => a.Before!.Tones[0].Pitch.Name.ToString())];
+    }
+
+    // The twelve minor keys, as a lesson would name them.
+    private static readonly Key[] Keys = [.. new[] { "C", "C#", "D", "Eb", "E", "F", "F#", "G", "G#", "A", "Bb", "B" }.Select(t => Key.Parse($"{t} minor"))];
+
+    // Round the key in fourths and home: i iv bVII bIII bVI ii V i.
+    private static string Cycle(Key key)
+    {
+        (int Degree, string Quality)[] chords = [(1, "m7"), (4, "m7"), (7, "7"), (3, "maj7"), (6, "maj7"), (2, "m7b5"), (5, "7"), (1, "m7")];
+        return string.Join(" | ", chords.Select(c => $"{key.NoteOf(c.Degree)}{c.Quality}"));
     }
 
     private static IEnumerable<(LineNote Note, Chord Chord, int Span)> Sounding(Lesson lesson, Line line)

@@ -66,6 +66,67 @@ public class LineFingeringTests
         new HandModel(Guitar).OneFingerAFret(1).ShouldBeTrue();
     }
 
+    // Common practice: the octave with 1 and 4 in the low three-fret hand, with 1 and 3 (or 2 and 4) where a finger takes each fret; root and
+    // fifth alike.
+    [Theory]
+    [InlineData("G1", "G2", 3, "1 4")]
+    [InlineData("A1", "A2", 5, "1 3")]
+    [InlineData("C2", "C3", 8, "1 3")]
+    [InlineData("G1", "D2", 3, "1 4")]
+    [InlineData("C2", "G2", 8, "1 3")]
+    public void Octaves_and_fifths_take_their_fingers(string root, string upper, int position, string fingers)
+    {
+        var result = Finger(Quarters(root, upper, root, upper), Bass, new NeckRequest { Position = position, OpenStrings = false });
+        string.Join(' ', result.Line.Notes.Take(2).Select(n => n.Tones[0].Finger)).ShouldBe(fingers);
+        At(result, 0).String.ShouldBe(4);
+        result.Summary!.Shifts.ShouldBe(0);
+    }
+
+    // Common practice: a minor tenth lies on one fret and leaves a finger free between its two, a major one takes neighbours.
+    [Theory]
+    [InlineData("C2 Eb3", "1 3")]
+    [InlineData("C2 E3", "1 2")]
+    public void Tenths_take_their_fingers(string tenth, string fingers) =>
+        string.Join(' ', Finger(Quarters(tenth), Bass).Line.Notes[0].Tones.Select(t => t.Finger)).ShouldBe(fingers);
+
+    [Fact]
+    public void The_third_finger_helps_when_the_little_one_stretches()
+    {
+        // Common practice: a major seventh arpeggio from the fourth fret, 2 1 4 3.
+        var result = Finger(Quarters("Ab1", "C2", "Eb2", "G2"), Bass, new NeckRequest { Position = 3, OpenStrings = false }, level: 3);
+        result.Line.Notes.Select(n => n.Tones[0].Finger!.Value).ShouldBe([2, 1, 4, 3]);
+        result.Summary!.Shifts.ShouldBe(0);
+    }
+
+    [Fact]
+    public void No_finger_hops_from_fret_to_fret_where_another_is_free() => Gen.Int[28, 55].Array[2, 16].Sample(midi =>
+    {
+        var line = new Line([.. midi.Select((m, i) => new LineNote { Start = new Fraction(i, 2), Duration = new Fraction(1, 2), Tones = [new LineTone(Pitch.AtOrAbove(Spelled(m), m))] })], new Fraction(midi.Length, 2));
+        var hand = new HandModel(Bass);
+        var costs = new FingeringCosts(hand, new NeckRequest(), 3);
+        var step = new FingeringStep(1, false, true, false, false, false);
+        var finder = new GripFinder(hand, costs, new NeckRequest(), 3);
+        foreach (var (from, to) in line.Notes.Zip(line.Notes.Skip(1)))
+        {
+            foreach (var a in finder.Find(from))
+            {
+                foreach (var b in finder.Find(to))
+                {
+                    if (a.Finger == 0 || a.Finger != b.Finger || a.Hand != b.Hand || a.Fret == b.Fret) continue;
+                    costs.Between(a, b, step).ShouldBeGreaterThanOrEqualTo(1);
+                }
+            }
+        }
+    }, iter: 20);
+
+    [Fact]
+    public void Beginners_take_the_lower_place()
+    {
+        // Common practice: E, B and E in the first months are the open string and two fingered notes beside it.
+        var result = Finger(Quarters("E1", "B1", "E2", "A1", "E2", "A2"), Bass, level: 1);
+        result.Line.Notes.Max(n => n.Tones[0].Position!.Value.Fret).ShouldBe(2);
+    }
+
     [Fact]
     public void Scale_in_position_uses_no_shift()
     {

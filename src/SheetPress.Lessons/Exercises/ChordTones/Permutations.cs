@@ -6,6 +6,8 @@ namespace SheetPress.Lessons;
 /// <summary>The four tones of each chord in every order.</summary>
 internal sealed class Permutations : ExerciseStyle
 {
+    private const int OrdersFromRoot = 6;
+
     public override string Name => "permutations";
     public override string Title => "Chord tones in every order";
     public override string Summary => "The four tones of each chord in all their orders, one order after the other; a triad takes its octave along.";
@@ -19,6 +21,9 @@ internal sealed class Permutations : ExerciseStyle
     public override string Instruction(ExerciseRequest request) => request.Number("order") is null
         ? "Every chord has its tones in another order: name the degrees before you play them."
         : "The same order over every chord: keep its shape in the ear, not only in the hand.";
+
+    public override (string Option, Problem Problem)? ClashIn(ExerciseRequest request) =>
+        request.Word("first") == "root" && request.Number("order") is { } order and > OrdersFromRoot ? ("order", OptionProblems.NoSuchOrder(order, OrdersFromRoot)) : null;
 
     public override Line Generate(ExerciseContext context)
     {

@@ -56,6 +56,13 @@ internal sealed class HarmonyStep
     /// <summary>Degrees of the key over the chord, altered where the chord alters them.</summary>
     public ImmutableArray<Degree> KeyScale => ScaleOverChord.FromKey(Chord, _key);
 
+    /// <summary>Whether a note leaves the key, by sound: the notes of the natural scale of the key's mode stay in it.</summary>
+    public bool LeavesKey(Pitch pitch)
+    {
+        for (var letter = 0; letter < 7; letter++) if (_key.Spell((Letter)letter).PitchClass == pitch.Name.PitchClass) return false;
+        return true;
+    }
+
     /// <summary>The chord tones within the octave: root, third or suspended tone, fifth, sixth or seventh.</summary>
     public ImmutableArray<Degree> BasicTones
     {

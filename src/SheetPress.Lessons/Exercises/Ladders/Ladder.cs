@@ -30,7 +30,8 @@ public static class Ladder
         {
             LadderKind.Tones => Tones(plain),
             LadderKind.Tempo => Tempos(plain, lesson),
-            LadderKind.Rhythm => Rhythms(plain, LongToShort(lesson.Meter)),
+            // A style that leads from chord to chord has nothing to say in one note a bar.
+            LadderKind.Rhythm => Rhythms(plain, LongToShort(lesson.Meter).Skip(plain.Style.Group == "links" ? 1 : 0)),
             LadderKind.Syncopation => Rhythms(plain, StraightToSyncopated(lesson.Meter)),
             _ => Positions(plain, lesson),
         };

@@ -34,6 +34,7 @@ internal sealed class OctaveRun : ExerciseStyle
         [
             .. track.Sounding.Where(s => !slots[s.Index].IsEmpty).Select((s, i) => new RunStep(s, slots[s.Index].Length, direction == "up" || (direction == "both" && i % 2 == 1))),
         ];
+        if (context.Request.Rhythm is not null && steps.Length > 1 && steps.All(s => s.Room < 2)) context.Diagnostics.Add(context.Request.Span, OptionProblems.NoRoom(Name));
         var builder = new RunBuilder(range, context.Request.Flag("overshoot"));
         var roots = RunPlanner.Plan(steps, builder, range);
         var placer = new PitchPlacer(context, range);

@@ -20,6 +20,9 @@ internal sealed class ScaleLink : ExerciseStyle
 
     public override string Instruction(ExerciseRequest request) => "Count backward from the next root: the run starts where it has to, and lands with the beat.";
 
+    public override (string Option, Problem Problem)? ClashIn(ExerciseRequest request) =>
+        request.Flag("overshoot") && request.Number("notes") is { } notes and < 3 ? ("notes", OptionProblems.TooShortToOvershoot(notes)) : null;
+
     public override Line Generate(ExerciseContext context)
     {
         var request = context.Request;

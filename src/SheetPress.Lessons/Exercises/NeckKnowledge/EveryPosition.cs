@@ -16,20 +16,20 @@ internal sealed class EveryPosition : ExerciseStyle
     public override string Group => "neck";
     public override ImmutableArray<StyleOption> Options =>
     [
-        new("of", OptionType.Choice, "What is played.", "arpeggio") { Choices = ["arpeggio", "scale"] },
+        new("of", OptionType.Choice, "What is played: the arpeggio or the scale of each chord, or the scale of the key in all its positions.", "arpeggio") { Choices = ["arpeggio", "scale", "key"] },
     ];
 
     public override string Instruction(ExerciseRequest request) => "One finger to a fret: find all the tones under the hand before you move it.";
 
     public override Line Generate(ExerciseContext context)
     {
-        var ofScale = context.Request.Word("of") == "scale";
+        var of = context.Request.Word("of");
         var (lowest, highest) = NeckWindow.Frets(context, UsualHighestFret + Span);
         var strings = NeckWindow.Strings(context).ToArray();
         var hand = context.Request.Neck.Position ?? 0;
         return PlacedLine.Write(context, LevelRhythm.ForRuns(context), step =>
         {
-            var degrees = ofScale ? step.Scale : step.BasicTones;
+            var degrees = of switch { "scale" => step.Scale, "key" => step.KeyScale, _ => step.BasicTones };
             var starts = Starts(context, step, degrees, strings[0], Math.Max(1, lowest), highest - Span);
             if (starts.Count == 0) return [];
             // The next position up; from the top of the neck back to the bottom.

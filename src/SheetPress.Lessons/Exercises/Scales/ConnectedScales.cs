@@ -14,9 +14,12 @@ internal sealed class ConnectedScales : ConnectedLine
     [
         .. CommonOptions,
         new("scale", OptionType.Choice, "The scale suggested for each chord, or the notes of the key.", "chord") { Choices = ["chord", "key"] },
+        ChangedNotes.Option,
     ];
 
     public override string Instruction(ExerciseRequest request) => "Keep going through the changes: the next note is the nearest one of the new scale. Say which degree it is.";
+
+    protected override Func<HarmonyStep, NamedPitch, StrokeMarks>? MarksOf(ExerciseRequest request) => ChangedNotes.Marks(request);
 
     protected override ImmutableArray<Degree> TonesOf(ExerciseContext context, HarmonyStep step) => context.Request.Word("scale") == "key" ? step.KeyScale : step.Scale;
 }

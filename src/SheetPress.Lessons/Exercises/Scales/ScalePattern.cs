@@ -16,6 +16,7 @@ internal sealed class ScalePattern : ExerciseStyle
         new("pattern", OptionType.Choice, "The figure that starts on each step of the scale.", "thirds") { Choices = ["thirds", "fourths", "sixths", "octaves", "triads", "threes", "fours"] },
         new("direction", OptionType.Choice, "Which way the steps go.", "up") { Choices = ["up", "down"] },
         new("scale", OptionType.Choice, "The scale suggested for each chord, or the notes of the key.", "chord") { Choices = ["chord", "key"] },
+        ChangedNotes.Option,
     ];
 
     public override string Instruction(ExerciseRequest request) => "Keep the figure going from step to step, slowly enough to hear each interval.";
@@ -34,7 +35,7 @@ internal sealed class ScalePattern : ExerciseStyle
             "fours" => [0, 1, 2, 3],
             _ => [0, 2],
         };
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) => Figure(ofKey ? step.KeyScale : step.Scale, steps, upward, room));
+        return new CellLine(context, LevelRhythm.ForRuns(context)) { MarksOf = ChangedNotes.Marks(context.Request) }.Write((step, room) => Figure(ofKey ? step.KeyScale : step.Scale, steps, upward, room));
     }
 
     private static ImmutableArray<CellTone> Figure(ImmutableArray<Degree> scale, int[] steps, bool upward, int room)

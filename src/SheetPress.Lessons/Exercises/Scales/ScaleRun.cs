@@ -16,11 +16,14 @@ internal sealed class ScaleRun : ExerciseStyle
         new("direction", OptionType.Choice, "Which way it runs; where one way fills a chord, both ways take turns.", "both") { Choices = ["up", "down", "both"] },
         new("scale", OptionType.Choice, "The scale suggested for each chord, or the notes of the key.", "chord") { Choices = ["chord", "key"] },
         new("octaves", OptionType.Number, "How far it reaches.", "1") { Minimum = 1, Maximum = 2 },
+        ChangedNotes.Option,
     ];
 
     public override string Instruction(ExerciseRequest request) => request.Word("scale") == "key"
         ? "Stay in the key: the notes are the same, only the starting point moves with the chord."
-        : "Name the scale of each chord before you play it, and listen for the notes that change.";
+        : request.Flag("accent-changes")
+            ? "Name the scale of each chord before you play it. A note with an accent is not in the key: lean on it."
+            : "Name the scale of each chord before you play it, and listen for the notes that change.";
 
     public override Line Generate(ExerciseContext context)
     {
@@ -28,7 +31,7 @@ internal sealed class ScaleRun : ExerciseStyle
         var octaves = context.Request.Number("octaves") ?? 1;
         var ofKey = context.Request.Word("scale") == "key";
         var downward = true;
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
+        return new CellLine(context, LevelRhythm.ForRuns(context)) { MarksOf = ChangedNotes.Marks(context.Request) }.Write((step, room) =>
         {
             var scale = ofKey ? step.KeyScale : step.Scale;
             if (step.IsFinal && direction != "down") return Turn(scale, room);

@@ -45,6 +45,8 @@ internal sealed class CellLine(ExerciseContext context, Func<Meter, RhythmPatter
             if (step.IsFinal) own = Resting.Shorten(own, step.End, NotesBeforeRest);
             _passages.Add(new Passage(step, own, figureOf(step, own.Length)));
         }
+        if (Lead is not null && context.Request.Rhythm is not null && _passages.Count > 1 && _passages.TrueForAll(p => p.Slots.Length < 2))
+            context.Diagnostics.Add(context.Request.Span, OptionProblems.NoRoom(context.Request.Style.Name));
         var roots = RegisterPlanner.Plan([.. _passages.Select(p => new RegisterNeed(p.Step.Chord.Root, Offsets(p)))], _range, Lead is null ? null : JoinCost);
         var writer = new LineWriter();
         var placer = new PitchPlacer(context, _range);
