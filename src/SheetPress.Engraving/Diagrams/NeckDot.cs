@@ -22,9 +22,3 @@ public sealed record NeckDot(FretPosition Position, DotShape Shape, string Label
     /// <summary>Fretting finger printed at the end of the string of an upright diagram, 1 to 4; null for none.</summary>
     public int? Finger { get; init; }
 }
-
-/// <summary>One finger laid over several strings.</summary>
-/// <param name="Fret">Fret, 1 or more.</param>
-/// <param name="FirstString">Lower string number.</param>
-/// <param name="LastString">Higher string number.</param>
-public readonly record struct Barre(int Fret, int FirstString, int LastString);

@@ -10,6 +10,17 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
     // A chord of six tones on six strings has few grips that a hand can hold; more than this many are never worth comparing.
     private const int MostGrips = 96;
 
+    // How much the effort of the fingers on a chord counts beside that of its place.
+    private const double FingerWeight = 0.15;
+
+    // Open strings ring with a hand near the nut; a shape that leaves the nut is better closed.
+    private const double OpenUnderHand = 0.3;
+    private const int HighestOpenHand = 4;
+
+    // Tones further apart than over two strings between them are harder to pluck and to damp.
+    private const double StringSpread = 0.6;
+    private const int UsualSpread = 3;
+
     private readonly double _widestSpan = HandModel.WidestSpan(level);
 
     /// <summary>All grips for a note or chord, best first among equals by string and fret.</summary>
@@ -108,43 +119,24 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
         return (low, high);
     }
 
-    // Lays fingers on a chord: the index finger takes the lowest fret (as a barre when there are more tones than fingers),
-    // the others follow by fret and then from the lower string to the higher.
     private Grip? Hold(ReadOnlySpan<FretPosition> chosen, LineNote note)
     {
         var (low, high) = FrettedRange(chosen);
         var positions = ImmutableArray.Create(chosen);
-        var fingers = new int[chosen.Length];
         var side = 0.0;
         foreach (var place in chosen) side += costs.StrokeSide(note.Stroke, place.String);
-        if (low == 0) return Make(positions, [.. fingers], 1, (FingeringCosts.Open() * chosen.Length) + side, isOpen: true);
-
-        var order = Enumerable.Range(0, chosen.Length).Where(i => positions[i].Fret > 0)
-            .OrderBy(i => positions[i].Fret).ThenByDescending(i => positions[i].String).ToArray();
-        var onLowest = order.Count(i => positions[i].Fret == low);
-        var barre = order.Length > 4 && onLowest > 1;
-        if (barre && chosen.ToArray().Any(p => p.Fret == 0)) return null;
-        if (order.Length - (barre ? onLowest - 1 : 0) > 4) return null;
-
-        var next = 1;
-        for (var i = 0; i < order.Length; i++)
+        if (ChordHand.Hold(hand, chosen) is not { } hold) return null;
+        if (low == 0) return Make(positions, hold.Fingers, 1, (FingeringCosts.Open() * chosen.Length) + side, isOpen: true);
+        var cost = side + FingeringCosts.Span(hand.Distance(low, high)) + costs.Fretted(1, low, low) + (FingerWeight * hold.Cost);
+        var (topString, bottomString) = (int.MaxValue, 0);
+        foreach (var place in chosen)
         {
-            var fret = positions[order[i]].Fret;
-            var left = order.Length - i - 1;
-            var natural = 1;
-            while (natural < 4 && low + hand.Reach(natural, low) < fret) natural++;
-            if (barre && fret == low) { fingers[order[i]] = 1; next = 2; continue; }
-            // On one fret with a string between them two fingers that are not neighbours lie easier (a minor tenth: 1 and 3).
-            if (i > 0 && fret == positions[order[i - 1]].Fret && positions[order[i - 1]].String - positions[order[i]].String > 1) natural = Math.Max(natural, next + 1);
-            var finger = Math.Max(next, Math.Min(natural, 4 - left));
-            if (finger > 4) return null;
-            fingers[order[i]] = finger;
-            next = finger + 1;
+            if (place.Fret == 0) cost += FingeringCosts.Open() + (OpenUnderHand * Math.Max(0, low - HighestOpenHand));
+            topString = Math.Min(topString, place.String);
+            bottomString = Math.Max(bottomString, place.String);
         }
-        var cost = side + FingeringCosts.Span(hand.Distance(low, high)) + costs.Fretted(1, low, low);
-        foreach (var i in order) cost += 0.05 * fingers[i];
-        foreach (var place in chosen) if (place.Fret == 0) cost += FingeringCosts.Open();
-        return Make(positions, [.. fingers], low, cost, isOpen: false);
+        cost += StringSpread * Math.Max(0, bottomString - topString - UsualSpread);
+        return Make(positions, hold.Fingers, low, cost, isOpen: false);
     }
 
     private IEnumerable<FretPosition> Places(LineTone tone, LineNote note)

@@ -7,6 +7,9 @@ namespace SheetPress.Lessons;
 /// <summary>Whole chords on four strings or more: close, with dropped voices, or as full as the hand can hold.</summary>
 internal sealed class FullChords : ExerciseStyle
 {
+    private const double NearlyAsGood = 0.3;
+    private const int MostGrips = 6;
+
     public override string Name => "chords";
     public override string Title => "Chords";
     public override string Summary => "Whole chords with small moves between them: four voices (close, or the second or third from the top dropped an octave), or as many strings as the hand can hold.";
@@ -29,41 +32,33 @@ internal sealed class FullChords : ExerciseStyle
             return empty;
         }
         var play = context.Request.Word("play") switch { "broken" => VoicingPlay.Broken, "ringing" => VoicingPlay.Ringing, _ => VoicingPlay.Together };
-        var range = NeckRange.Of(context);
-        var finder = new VoicingFinder(context, range);
+        var four = new FourVoices(context);
         var voicing = context.Request.Word("voicing");
-        var full = new FullChordFinder(context, range, finder);
-        var known = new Dictionary<Chord, ImmutableArray<Voicing>>();
+        var full = new ChordGripFinder(context.Instrument, context.Request.Neck, context.Level);
+        var known = new Dictionary<(Chord, bool), ImmutableArray<Voicing>>();
         var line = VoicingLine.Write(context, LevelRhythm.Or(context, play == VoicingPlay.Together ? EvenRhythms.Halves : EvenRhythms.Eighths), play, step =>
         {
-            if (known.TryGetValue(step.Chord, out var before)) return before;
-            IEnumerable<Voicing> found = voicing == "full" ? full.Find(step) : FourVoices(step, voicing, finder);
-            var kept = found.ToImmutableArray();
-            if (kept.IsEmpty) kept = [.. full.Find(step)];
-            return known[step.Chord] = kept;
+            if (known.TryGetValue((step.Chord, step.IsFinal), out var before)) return before;
+            ImmutableArray<Voicing> kept = voicing == "full" ? [] : four.Find(step, voicing switch { "drop-2" => 2, "drop-3" => 3, _ => 0 });
+            if (kept.IsEmpty) kept = Grips(context, full, step);
+            return known[(step.Chord, step.IsFinal)] = kept;
         });
         if (line is not null) return line;
         context.Diagnostics.Add(context.Request.Span, VoicingProblems.CannotHold(Title, context.Instrument.Name));
         return empty;
     }
 
-    private static IEnumerable<Voicing> FourVoices(HarmonyStep step, string voicing, VoicingFinder finder)
+    // The usual grip, or one nearly as good that lies nearer to its neighbours.
+    private static ImmutableArray<Voicing> Grips(ExerciseContext context, ChordGripFinder finder, HarmonyStep step)
     {
-        var tones = ChordStack.Four(step);
-        if (tones[3].FromRoot.HalfSteps % 12 == 0) tones = [tones[0], tones[1], tones[2], tones[0].Up(1)];
-        for (var inversion = 0; inversion < 4; inversion++)
+        var voicings = ImmutableArray.CreateBuilder<Voicing>();
+        var grips = finder.Find(step.Chord, LevelTable.HighestFret(context.Level));
+        foreach (var grip in grips)
         {
-            var close = new List<CellTone>();
-            for (var i = 0; i < 4; i++)
-            {
-                var tone = tones[(inversion + i) % 4];
-                while (close.Count > 0 && tone.FromRoot.HalfSteps <= close[^1].FromRoot.HalfSteps) tone = tone.Up(1);
-                close.Add(tone);
-            }
-            var dropped = voicing switch { "drop-2" => 2, "drop-3" => 1, _ => -1 };
-            if (dropped >= 0) close = [.. close.Select((t, i) => i == dropped ? t : t.Up(1))];
-            foreach (var found in finder.Find(step.Chord.Root, [.. close], together: true)) yield return found;
+            if (grip.Cost > grips[0].Cost + NearlyAsGood || voicings.Count == MostGrips) break;
+            voicings.Add(Voicing.Of(context.Instrument, step, grip));
         }
+        return voicings.ToImmutable();
     }
 }
 

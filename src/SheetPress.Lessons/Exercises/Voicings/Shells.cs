@@ -23,6 +23,8 @@ internal sealed class Shells : VoicingStyle
         var shape = request.Word("shape");
         var third = DegreeResolver.Resolve(new DegreeRequest(new Degree(3), false), step);
         var seventh = DegreeResolver.Resolve(new DegreeRequest(new Degree(7), false), step);
+        // A triad has no seventh: root, fifth and tenth are its open form.
+        if (seventh.Number == 8) seventh = DegreeResolver.Resolve(new DegreeRequest(new Degree(5), false), step);
         var root = CellTone.Of(Degree.Root);
         if (shape != "root-seventh-tenth") yield return [root, CellTone.Of(third), CellTone.Of(seventh)];
         if (shape != "root-third-seventh") yield return [root, CellTone.Of(seventh), CellTone.Of(third).Up(1)];

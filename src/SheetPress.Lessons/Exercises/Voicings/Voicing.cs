@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SheetPress.Scores;
+using SheetPress.Theory;
 
 namespace SheetPress.Lessons;
 
@@ -9,6 +10,21 @@ namespace SheetPress.Lessons;
 /// <param name="Cost">What it costs by itself.</param>
 internal sealed record Voicing(ImmutableArray<NamedPitch> Tones, ImmutableArray<FretPosition> Places, double Cost)
 {
+    /// <summary>The voicing that a grip holds.</summary>
+    public static Voicing Of(Instrument instrument, HarmonyStep step, ChordGrip grip)
+    {
+        var tones = new List<(NamedPitch Pitch, FretPosition Place)>();
+        for (var i = 0; i < grip.Places.Length; i++)
+        {
+            var midi = instrument.MidiNumberAt(grip.Places[i].String, grip.Places[i].Fret);
+            var degree = grip.Degrees[i] ?? Degree.Root;
+            tones.Add((new NamedPitch(Pitch.AtOrAbove(step.Chord.NoteOf(degree), midi), degree), grip.Places[i]));
+        }
+        // With a re-entrant tuning the lowest string is not the lowest tone.
+        var ordered = tones.OrderBy(t => t.Pitch.Pitch.MidiNumber).ToArray();
+        return new Voicing([.. ordered.Select(t => t.Pitch)], [.. ordered.Select(t => t.Place)], grip.Cost);
+    }
+
     /// <summary>MIDI number of the highest tone.</summary>
     public int Top => Tones[^1].Pitch.MidiNumber;
 

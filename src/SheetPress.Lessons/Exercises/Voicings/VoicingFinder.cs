@@ -8,9 +8,12 @@ namespace SheetPress.Lessons;
 internal sealed class VoicingFinder
 {
     private const double BelowClear = 0.8;
+    private const double BelowClose = 0.15;
+    private const int GuitarCloseFrom = 48;
     private readonly NeckRange _range;
     private readonly GripFinder _grips;
     private readonly int _clearFrom;
+    private readonly int _closeFrom;
 
     public VoicingFinder(ExerciseContext context, NeckRange range)
     {
@@ -19,6 +22,7 @@ internal sealed class VoicingFinder
         var costs = new FingeringCosts(hand, context.Request.Neck, context.Level);
         _grips = new GripFinder(hand, costs, context.Request.Neck, context.Level);
         // Common practice: below about the seventh fret of the E string tones struck together on a bass growl.
+        _closeFrom = context.Instrument.Family == InstrumentFamily.Guitar ? GuitarCloseFrom : 0;
         _clearFrom = context.Instrument.Family == InstrumentFamily.Bass ? range.Home + 7 : 0;
     }
 
@@ -49,6 +53,8 @@ internal sealed class VoicingFinder
     public double Cost(ImmutableArray<NamedPitch> tones)
     {
         var strain = tones.Max(t => _range.Strain(t.Pitch.MidiNumber));
-        return (strain * 0.5) + (Math.Max(0, _clearFrom - tones[0].Pitch.MidiNumber) * BelowClear) + (Math.Max(0, tones[0].Pitch.MidiNumber - Math.Max(_clearFrom, _range.Home) - 4) * 0.15);
+        // A third low on a guitar growls as well; a wider shape of the same tones does not.
+        var close = tones.Length > 1 && tones[1].Pitch.MidiNumber - tones[0].Pitch.MidiNumber < 7 ? Math.Max(0, _closeFrom - tones[0].Pitch.MidiNumber) * BelowClose : 0;
+        return close + (strain * 0.5) + (Math.Max(0, _clearFrom - tones[0].Pitch.MidiNumber) * BelowClear) + (Math.Max(0, tones[0].Pitch.MidiNumber - Math.Max(_clearFrom, _range.Home) - 4) * 0.15);
     }
 }
