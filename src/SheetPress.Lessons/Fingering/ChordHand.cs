@@ -161,7 +161,7 @@ internal static class ChordHand
                 // On one fret with a silent string between them two fingers that are not neighbours lie easier (a minor tenth: 1 and 3).
                 var cramped = at > 0 && finger == lastFinger + 1 && HasSilentBetween(_touches[at - 1], touch) ? Cramped : 0;
                 var own = cramped + (finger == 4 ? LittleFinger : 0) + (touch.IsBarre && finger > 1 ? BarreOfOther + (finger == 4 ? BarreOfLittle : 0) : 0);
-                Number(at + 1, finger, handAt, cost + (off < 0 ? Stretch * -off : Squeeze * Math.Min(off, 1)) + (_hand.Uses(finger, handAt) ? 0 : UnusedFinger) + own);
+                Number(at + 1, finger, handAt, cost + (off < 0 ? Stretch * -off : Squeeze * Math.Min(off, 1)) + (finger == 3 && !_hand.OneFingerAFret(handAt) ? UnusedFinger : 0) + own);
             }
         }
 
