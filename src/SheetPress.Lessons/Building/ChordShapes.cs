@@ -11,19 +11,11 @@ internal static class ChordShapes
 
     /// <summary>
     /// The measures of the progression with a diagram at the first symbol of each chord: the grip that the line strikes there, else
-    /// the fullest that the hand can hold.
+    /// the usual one. On a bass, where chords are played tone by tone, the tones from root to octave.
     /// </summary>
     public static ImmutableArray<FrameMeasure> Over(ExerciseContext context, Line line)
     {
         var measures = context.Progression.Measures;
-        if (context.Instrument.Family == InstrumentFamily.Bass)
-        {
-            context.Diagnostics.Add(context.Request.Span, NoWholeChords(context.Instrument.Name));
-            return measures;
-        }
-        var track = HarmonyTrack.Of(context);
-        var range = NeckRange.Of(context);
-        var finder = new FullChordFinder(context, range, new VoicingFinder(context, range));
         var shown = new HashSet<Chord>();
         var result = ImmutableArray.CreateBuilder<FrameMeasure>(measures.Length);
         var start = Fraction.Zero;
@@ -33,8 +25,7 @@ internal static class ChordShapes
             for (var i = 0; i < harmonies.Count; i++)
             {
                 if (harmonies[i].Chord is not { } chord || !shown.Add(chord)) continue;
-                var at = start + harmonies[i].Offset;
-                harmonies[i] = harmonies[i] with { Frame = Struck(line, at) ?? Full(finder, track.At(at)) };
+                harmonies[i] = Struck(harmonies[i], line, start + harmonies[i].Offset) ?? Usual(harmonies[i], chord, context);
             }
             result.Add(measure with { Harmonies = harmonies.ToImmutable() });
             start += measure.Length;
@@ -42,21 +33,21 @@ internal static class ChordShapes
         return result.MoveToImmutable();
     }
 
-    private static ImmutableArray<FretPosition>? Struck(Line line, Fraction at)
+    private static HarmonyMark? Struck(HarmonyMark mark, Line line, Fraction at)
     {
         foreach (var note in line.Notes)
         {
-            if (note.Start == at && note.Tones.Length >= LeastTones && note.Tones.All(t => t.Position is not null && t.Head == Notehead.Normal)) return [.. note.Tones.Select(t => t.Position!.Value)];
+            if (note.Start != at || note.Tones.Length < LeastTones || !note.Tones.All(t => t.Position is not null && t.Head == Notehead.Normal)) continue;
+            ImmutableArray<FretPosition> places = [.. note.Tones.Select(t => t.Position!.Value)];
+            return mark with { Frame = places, FrameBarres = ChordHand.Barres(places, [.. note.Tones.Select(t => t.Finger ?? 0)]) };
         }
         return null;
     }
 
-    private static ImmutableArray<FretPosition> Full(FullChordFinder finder, HarmonyStep? step) =>
-        step is not null && finder.Find(step).FirstOrDefault() is { Places.IsDefaultOrEmpty: false } voicing ? voicing.Places : [];
-
-    private static Problem NoWholeChords(string instrument) => new(
-        DiagnosticCodes.WrongInstrument,
-        Severity.Warning,
-        $"There are no chord shapes over the staff: a {instrument} does not strum whole chords.",
-        "Take shapes out of 'show'; a shape of your own can stand among the lesson's diagrams.");
+    private static HarmonyMark Usual(HarmonyMark mark, Chord chord, ExerciseContext context)
+    {
+        if (context.Instrument.Family == InstrumentFamily.Bass) return mark with { Frame = OneOctave.Of(context.Instrument, chord, context.Request.Neck), FrameIsMap = true };
+        var grips = new ChordGripFinder(context.Instrument, context.Request.Neck, context.Level).Find(chord, LevelTable.HighestFret(context.Level));
+        return grips.IsEmpty ? mark : mark with { Frame = grips[0].Places, FrameBarres = grips[0].Barres };
+    }
 }

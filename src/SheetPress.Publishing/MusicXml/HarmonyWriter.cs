@@ -22,7 +22,7 @@ internal sealed class HarmonyWriter(XmlOutput xml, ExercisePlan plan)
     private void WriteChord(Chord chord, HarmonyMark mark, long offset)
     {
         var kind = HarmonyKind.Of(chord.Quality);
-        xml.Open("harmony", ("placement", "above"), ("print-frame", mark.Frame.IsEmpty ? "no" : "yes"));
+        xml.Open("harmony", ("placement", "above"), ("print-frame", HasFrame(mark) ? "yes" : "no"));
         WriteNote("root", chord.Root);
         xml.Leaf("kind", kind.Value, ("text", kind.Text));
         if (chord.Bass is { } bass) WriteNote("bass", bass);
@@ -34,7 +34,7 @@ internal sealed class HarmonyWriter(XmlOutput xml, ExercisePlan plan)
             xml.Leaf("degree-type", degree.Type, ("text", degree.Text));
             xml.Close();
         }
-        if (!mark.Frame.IsEmpty) WriteFrame(mark);
+        if (HasFrame(mark)) WriteFrame(mark);
         WriteEnd(offset, plan.Leading);
         xml.Close();
     }
@@ -77,6 +77,9 @@ internal sealed class HarmonyWriter(XmlOutput xml, ExercisePlan plan)
         xml.Close();
     }
 
+    // A frame of the standard is a chord as it is struck; a map of tones is none.
+    private static bool HasFrame(HarmonyMark mark) => !mark.Frame.IsEmpty && !mark.FrameIsMap;
+
     private void WriteFrame(HarmonyMark mark)
     {
         var lowest = mark.Frame.Where(p => p.Fret > 0).Select(p => p.Fret).DefaultIfEmpty(1).Min();
@@ -92,6 +95,13 @@ internal sealed class HarmonyWriter(XmlOutput xml, ExercisePlan plan)
             xml.Open("frame-note");
             xml.Leaf("string", position.String);
             xml.Leaf("fret", position.Fret);
+            foreach (var barre in mark.FrameBarres)
+            {
+                // From the string with the higher number, where the frame begins, to the other.
+                if (barre.Fret != position.Fret) continue;
+                if (barre.LastString == position.String) xml.Empty("barre", ("type", "start"));
+                else if (barre.FirstString == position.String) xml.Empty("barre", ("type", "stop"));
+            }
             xml.Close();
         }
         xml.Close();

@@ -11,6 +11,12 @@ public sealed record HarmonyMark(Fraction Offset, Chord? Chord, string? Roman = 
 {
     /// <summary>A small chord diagram to show over the symbol: tones with string and fret; empty for none.</summary>
     public ImmutableArray<FretPosition> Frame { get; init; } = [];
+
+    /// <summary>Fingers that lie over several strings of the diagram.</summary>
+    public ImmutableArray<Barre> FrameBarres { get; init; } = [];
+
+    /// <summary>Whether the diagram shows where the tones lie, to be played one after the other: strings without a tone are then not marked as silent.</summary>
+    public bool FrameIsMap { get; init; }
 }
 
 /// <summary>Kinds of marks that stand at a point in time.</summary>

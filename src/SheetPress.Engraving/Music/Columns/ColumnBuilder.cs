@@ -133,7 +133,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     {
         var symbol = ChordSymbolText.Layout(harmony.Chord, sizes.Chord).Bounds;
         boxes.Add(new LaneBox(Lane.Chord, symbol));
-        if (!harmony.Frame.IsEmpty) boxes.Add(new LaneBox(Lane.Chord, ChordFrame.Layout(harmony.Frame, score.Instrument, sizes).Bounds));
+        if (!harmony.Frame.IsEmpty) boxes.Add(new LaneBox(Lane.Chord, ChordFrame.Layout(harmony, score.Instrument, sizes).Bounds));
         if (score.ShowRomans && harmony.Roman is { } roman) boxes.Add(new LaneBox(Lane.Roman, RomanText.Layout(roman, sizes.Roman).Bounds));
     }
 

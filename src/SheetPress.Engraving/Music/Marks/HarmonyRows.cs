@@ -26,7 +26,7 @@ internal static class HarmonyRows
             var x = measure.XAt(harmony.Offset);
             var symbol = ChordSymbolText.Layout(harmony.Chord, sizes.Chord);
             symbols.Add(new RowItem(symbol, x - symbol.Bounds.Left, origin));
-            if (!harmony.Frame.IsEmpty) frames.Add(new RowItem(ChordFrame.Layout(harmony.Frame, score.Instrument, sizes), x, origin));
+            if (!harmony.Frame.IsEmpty) frames.Add(new RowItem(ChordFrame.Layout(harmony, score.Instrument, sizes), x, origin));
         }
         var baseline = TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap, BesideChord);
         TextRow.Place(canvas, frames, above: true, ChordBaseline, FrameGap);

@@ -13,6 +13,8 @@ internal static class ChordFrame
     private const double LineThickness = 0.1;
     private const double NutThickness = 0.4;
     private const double DotRadius = 0.36;
+    private const double RootSide = 0.33;
+    private const double BarreThickness = 0.36;
     private const double OpenRadius = 0.3;
     private const double CrossSize = 0.27;
 
@@ -20,11 +22,12 @@ internal static class ChordFrame
     private const double SignRise = 0.75;
 
     /// <summary>Lays out a diagram; x = 0 at the left string and y = 0 at the bottom of the grid.</summary>
-    /// <param name="tones">String and fret of each tone.</param>
+    /// <param name="mark">The chord with its diagram.</param>
     /// <param name="instrument">The instrument.</param>
     /// <param name="sizes">Sizes of text.</param>
-    public static SymbolLayout Layout(ImmutableArray<FretPosition> tones, Instrument instrument, TextSizes sizes)
+    public static SymbolLayout Layout(HarmonyMark mark, Instrument instrument, TextSizes sizes)
     {
+        var tones = mark.Frame;
         var strings = instrument.StringCount;
         var stopped = tones.Where(t => t.Fret > 0).Select(t => t.Fret).ToList();
         var highest = stopped.Count == 0 ? 0 : stopped.Max();
@@ -39,11 +42,25 @@ internal static class ChordFrame
             var y = -height + (f * FretDistance) - (nut ? NutThickness / 2 : 0);
             marks.Add(Line(-LineThickness / 2, y, width + (LineThickness / 2), y, nut ? NutThickness : LineThickness));
         }
+        foreach (var barre in mark.FrameBarres)
+        {
+            marks.Add(new LineMark(new Point(X(barre.FirstString), Y(barre.Fret)), new Point(X(barre.LastString), Y(barre.Fret)), BarreThickness, RoundEnds: true) { Role = MarkRole.Diagram });
+        }
         foreach (var tone in tones.Where(t => t.Fret > 0))
         {
-            marks.Add(new EllipseMark(new Point(X(tone.String), -height + ((tone.Fret - first + 0.5) * FretDistance)), DotRadius, DotRadius) { Role = MarkRole.Diagram });
+            var at = new Point(X(tone.String), Y(tone.Fret));
+            // In a map of tones the root is a square, as in the large diagrams.
+            marks.Add(mark.FrameIsMap && IsRoot(mark, instrument, tone)
+                ? new RectangleMark(new Box(at.X - RootSide, at.Y - RootSide, at.X + RootSide, at.Y + RootSide)) { Role = MarkRole.Diagram }
+                : new EllipseMark(at, DotRadius, DotRadius) { Role = MarkRole.Diagram });
         }
-        for (var s = 1; s <= strings; s++) AddSign(marks, X(s), -height - SignRise, tones.Where(t => t.String == s).Select(t => (int?)t.Fret).FirstOrDefault());
+        for (var s = 1; s <= strings; s++)
+        {
+            var open = tones.Any(t => t.String == s && t.Fret == 0);
+            if (open && mark.FrameIsMap && IsRoot(mark, instrument, new FretPosition(s, 0)))
+                marks.Add(new RectangleMark(new Box(X(s) - OpenRadius, -height - SignRise - OpenRadius, X(s) + OpenRadius, -height - SignRise + OpenRadius), LineThickness) { Role = MarkRole.Diagram });
+            else if (open || (!mark.FrameIsMap && !tones.Any(t => t.String == s))) AddSign(marks, X(s), -height - SignRise, open);
+        }
         if (first > 1)
         {
             var run = TextShaper.Run(first.ToString(CultureInfo.InvariantCulture), TextFont.Sans);
@@ -52,16 +69,19 @@ internal static class ChordFrame
         }
         return new SymbolLayout(new Drawing(marks.ToImmutable()), width);
 
+        double Y(int fret) => -height + ((fret - first + 0.5) * FretDistance);
         double X(int stringNumber) => instrument.LeftHanded ? (stringNumber - 1) * StringDistance : (strings - stringNumber) * StringDistance;
     }
+
+    private static bool IsRoot(HarmonyMark mark, Instrument instrument, FretPosition place) =>
+        mark.Chord is { } chord && instrument.MidiNumberAt(place.String, place.Fret) % 12 == chord.Root.PitchClass;
 
     private static LineMark Line(double x1, double y1, double x2, double y2, double thickness = LineThickness) =>
         new(new Point(x1, y1), new Point(x2, y2), thickness) { Role = MarkRole.Diagram };
 
-    private static void AddSign(ImmutableArray<Mark>.Builder marks, double x, double y, int? fret)
+    private static void AddSign(ImmutableArray<Mark>.Builder marks, double x, double y, bool open)
     {
-        if (fret > 0) return;
-        if (fret == 0)
+        if (open)
         {
             marks.Add(new EllipseMark(new Point(x, y), OpenRadius, OpenRadius, LineThickness) { Role = MarkRole.Diagram });
             return;
