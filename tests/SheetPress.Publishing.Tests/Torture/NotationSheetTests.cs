@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using NAudio.Midi;
 using SheetPress.Engraving;
 using SheetPress.Lessons;
 using SheetPress.Publishing.Tests.MusicXml;
@@ -70,6 +71,23 @@ public class NotationSheetTests
             }
         }
         Snapshot.Match(text.ToString(), test: sheet);
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void Every_note_is_heard_as_often_as_it_is_played(string sheet)
+    {
+        foreach (var score in ScoresOf(sheet))
+        {
+            using var stream = new MemoryStream();
+            MidiWriter.WriteExercise(score, MidiOptions.Default, stream);
+            stream.Position = 0;
+            // Channel 10 is the click (General MIDI).
+            var heard = new MidiFile(stream, strictChecking: true).Events.SelectMany(t => t).OfType<NoteOnEvent>().Count(n => n.Velocity > 0 && n.Channel != 10);
+            // A unison of both voices is one key.
+            var played = PlaybackOrder.Of(score).Sum(m => score.Measures[m].Voices.SelectMany(v => v.Events).SelectMany(e => e.Tones.Where(t => !t.TieStop).Select(t => (e.Onset, t.Pitch.MidiNumber))).Distinct().Count());
+            heard.ShouldBe(played, score.Title);
+        }
     }
 
     private static ImmutableArray<Score> ScoresOf(string sheet) => sheet == OfScores ? NotationScores.All : [.. Lesson(sheet).Exercises.Select(e => e.Score)];

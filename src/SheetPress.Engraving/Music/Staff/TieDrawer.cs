@@ -42,7 +42,7 @@ internal static class TieDrawer
         if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);
         else end = to!.X + to.Plan.Heads[target].Left + (outer ? OuterInset : -InnerGap);
         if (target < 0 && to is not null) end = Math.Min(end, start + HalfTie);
-        canvas.Add(Shape(outer, start, end, head.Step, above, from.Plan.Origin));
+        canvas.Add(Shape(outer, start, end, StepOf(head, above), above, from.Plan.Origin));
     }
 
     private static void DrawInto(SystemFrame frame, StaffCanvas canvas, PlacedEvent to, int index)
@@ -51,8 +51,11 @@ internal static class TieDrawer
         var (outer, above) = Side(to, index);
         var end = to.X + head.Left + (outer ? OuterInset : -InnerGap);
         var start = Math.Min(end - HalfTie, Math.Max(frame.Boundaries[0].Boundary.Right + EdgeGap, end - (2 * HalfTie)));
-        canvas.Add(Shape(outer, Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset), end, head.Step, above, to.Plan.Origin));
+        canvas.Add(Shape(outer, Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset), end, StepOf(head, above), above, to.Plan.Origin));
     }
+
+    // A slash is twice as tall as a head.
+    private static int StepOf(HeadPlan head, bool above) => head.Tone.Head != Notehead.Slash ? head.Step : head.Step + (above ? 1 : -1);
 
     private static CurveMark Shape(bool outer, double start, double end, int step, bool above, MarkOrigin origin) =>
         outer ? TieShape.Outer(start, end, step, above, origin) : TieShape.Inner(start, end, step, above, origin);

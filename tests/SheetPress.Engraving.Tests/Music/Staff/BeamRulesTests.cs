@@ -1,0 +1,96 @@
+namespace SheetPress.Engraving.Tests.Music.Staff;
+
+/// <summary>Beams, after the engraving handbooks (Ross 1970, Read 1979, Gould 2011), from memory.</summary>
+public class BeamRulesTests
+{
+    /// <summary>Handbook rule, from memory: a beam goes with its outer notes, but stays flat: up to half a space for a second, one for an octave, one and a quarter at the most.</summary>
+    [Theory]
+    [InlineData("C2:1/2 D2:1/2", 0, 0.5)]
+    [InlineData("C2:1/2 E2:1/2", 0.25, 0.75)]
+    [InlineData("A1:1/2 E2:1/2", 0.5, 1)]
+    [InlineData("E1:1/2 E2:1/2", 0.5, 1.25)]
+    [InlineData("E1:1/2 C3:1/2", 0.5, 1.25)]
+    public void A_beam_goes_with_its_outer_notes_but_stays_flat(string notes, double least, double most)
+    {
+        var rising = Rise(notes);
+        rising.ShouldBeInRange(-most - 0.01, -least);
+        var falling = Rise(string.Join(' ', notes.Split(' ').Reverse()));
+        falling.ShouldBeInRange(least, most + 0.01);
+    }
+
+    /// <summary>Handbook rule, from memory: no slant for equal outer notes, for a figure that comes again, or where an inner note is nearest to the beam.</summary>
+    [Theory]
+    [InlineData("C2:1/2 C2:1/2")]
+    [InlineData("C2:1/2 D2:1/2 E2:1/2 C2:1/2")]
+    [InlineData("A1:1/2 C2:1/2 A1:1/2 C2:1/2")]
+    [InlineData("A1:1/2 E2:1/2 C2:1/2 B1:1/2")]
+    public void A_beam_is_level_where_a_slant_would_say_nothing(string notes) => Rise(notes).ShouldBe(0, 0.001);
+
+    /// <summary>SMuFL engraving defaults: a beam is half a space thick, and a quarter of a space of white parts two beams.</summary>
+    [Fact]
+    public void Beams_are_as_thick_and_as_far_apart_as_the_font_says()
+    {
+        var beams = Drawn.Staff("C2:1/4 C2:1/4 C2:1/4 C2:1/4 r:3").Of(MarkRole.Beam).Select(b => b.Bounds).OrderBy(b => b.Top).ToList();
+        beams.Count.ShouldBe(2);
+        beams.ShouldAllBe(b => Math.Abs(b.Height - MusicFont.Shipped.Defaults.BeamThickness) < 0.001);
+        (beams[1].Top - beams[0].Bottom).ShouldBe(MusicFont.Shipped.Defaults.BeamSpacing, 0.001);
+    }
+
+    /// <summary>Handbook rule, from memory: a level beam inside the staff sits on a line, hangs from one or straddles one, so that no thin wedge of white is left.</summary>
+    [Theory]
+    [InlineData("F1")]
+    [InlineData("G1")]
+    [InlineData("A1")]
+    [InlineData("B1")]
+    [InlineData("C2")]
+    [InlineData("E2")]
+    [InlineData("G2")]
+    [InlineData("A2")]
+    [InlineData("B2")]
+    [InlineData("D3")]
+    public void A_level_beam_sits_hangs_or_straddles(string note)
+    {
+        var beam = Drawn.Staff($"{note}:1/2 {note}:1/2 r:3").Of(MarkRole.Beam).Single().Bounds;
+        if (beam.Bottom < 0 || beam.Top > StaffSteps.BottomLine) return;
+        var half = MusicFont.Shipped.Defaults.StaffLineThickness / 2;
+        double FromLine(double y) => Math.Abs(y - Math.Round(y));
+        var sits = FromLine(beam.Bottom) <= half + 0.01;
+        var hangs = FromLine(beam.Top) <= half + 0.01;
+        var straddles = FromLine((beam.Top + beam.Bottom) / 2) < 0.01;
+        (sits || hangs || straddles).ShouldBeTrue($"{beam.Top} to {beam.Bottom}");
+    }
+
+    /// <summary>Handbook rule, from memory: a partial beam points into its group: of a dotted figure back to the long note, of the reversed one forward.</summary>
+    [Fact]
+    public void A_partial_beam_points_into_its_group()
+    {
+        var system = Drawn.Staff("C2:3/4 C2:1/4 C2:1/4 C2:3/4 r:2");
+        var beams = system.Of(MarkRole.Beam).Select(b => b.Bounds).ToList();
+        var groups = beams.Where(b => b.Width > 1.5).OrderBy(b => b.Left).ToList();
+        var stubs = beams.Where(b => b.Width <= 1.5).OrderBy(b => b.Left).ToList();
+        (groups.Count, stubs.Count).ShouldBe((2, 2));
+        stubs[0].Right.ShouldBe(groups[0].Right, 0.01);
+        stubs[1].Left.ShouldBe(groups[1].Left, 0.01);
+    }
+
+    /// <summary>Handbook rule, from memory: no stem under a beam is shorter than two and a half spaces.</summary>
+    [Theory]
+    [InlineData("E1:1/2 C3:1/2 E1:1/2 C3:1/2 r:2")]
+    [InlineData("A1:1/4 E2:1/4 C2:1/4 B1:1/4 r:3")]
+    [InlineData("C2:1/8 D2:1/8 E2:1/8 F2:1/8 G2:1/8 F2:1/8 E2:1/8 D2:1/8 r:3")]
+    public void No_stem_under_a_beam_is_short(string notes)
+    {
+        var system = Drawn.Staff(notes);
+        foreach (var stem in system.Of(MarkRole.Stem))
+        {
+            var head = system.Glyphs(MarkRole.Notehead).Single(h => h.Origin.Event == stem.Origin.Event);
+            Math.Max(head.Position.Y - stem.Bounds.Top, stem.Bounds.Bottom - head.Position.Y).ShouldBeGreaterThanOrEqualTo(StemRules.Shortest - 0.01);
+        }
+    }
+
+    private static double Rise(string notes)
+    {
+        var beam = (PolygonMark)Drawn.Staff(notes + " r:2").Of(MarkRole.Beam).First();
+        return beam.Corners[1].Y - beam.Corners[0].Y;
+    }
+}
