@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
@@ -13,8 +14,9 @@ internal static class StylesCommand
     public static Command Create()
     {
         var name = new Argument<string?>("NAME") { Description = "A style to show in full.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new Command("styles", "List the exercise styles with their options, or show one in full.") { name };
-        command.SetAction(result => result.GetValue(name) is { } style ? ShowOne(style) : ShowAll());
+        var levels = new Option<bool>("--levels") { Description = "Show what the levels from 1 to 5 change." };
+        var command = new Command("styles", "List the exercise styles with their options, or show one in full.") { name, levels };
+        command.SetAction(result => result.GetValue(levels) ? ShowLevels() : result.GetValue(name) is { } style ? ShowOne(style) : ShowAll());
         return command;
     }
 
@@ -31,6 +33,17 @@ internal static class StylesCommand
             Console.Out.WriteLine();
         }
         Console.Out.WriteLine("'sheetpress styles NAME' shows one with its options, a picture and a piece of YAML to paste.");
+        Console.Out.WriteLine("'sheetpress styles --levels' shows what the levels from 1 to 5 change.");
+        return ExitCodes.Success;
+    }
+
+    private static int ShowLevels()
+    {
+        ImmutableArray<ImmutableArray<string>> rows = [LevelGuide.Head, .. LevelGuide.Rows];
+        var widths = Enumerable.Range(0, LevelGuide.Head.Length).Select(column => rows.Max(r => r[column].Length)).ToArray();
+        foreach (var row in rows) Console.Out.WriteLine(string.Join("  ", row.Select((cell, column) => cell.PadRight(widths[column]))).TrimEnd());
+        Console.Out.WriteLine();
+        Console.Out.WriteLine("What an exercise says itself (a rhythm, a range, an option) always wins over its level.");
         return ExitCodes.Success;
     }
 

@@ -47,7 +47,7 @@ internal static class ChordShapes
     private static HarmonyMark Usual(HarmonyMark mark, Chord chord, ExerciseContext context)
     {
         if (context.Instrument.Family == InstrumentFamily.Bass) return mark with { Frame = OneOctave.Of(context.Instrument, chord, context.Request.Neck), FrameIsMap = true };
-        var grips = new ChordGripFinder(context.Instrument, context.Request.Neck, context.Level).Find(chord, LevelTable.HighestFret(context.Level));
+        var grips = new ChordGripFinder(context.Instrument, context.Request.Neck, context.Level).Find(chord, LevelTable.Of(context.Level).HighestFret);
         return grips.IsEmpty ? mark : mark with { Frame = grips[0].Places, FrameBarres = grips[0].Barres };
     }
 }

@@ -17,15 +17,18 @@ public class PatternTests
         var pattern = new PatternReader(bag).Read(source);
         bag.Items.Select(DiagnosticPrinter.Print).ShouldBeEmpty();
         pattern.ShouldNotBeNull();
+        if (!pattern.Tones.IsEmpty) pattern.Lines.ShouldBeEmpty();
         pattern.Summary.ShouldEndWith(".");
         pattern.Instruction.ShouldEndWith(".");
         ExerciseStyles.Find(Path.GetFileNameWithoutExtension(file)).ShouldNotBeNull().Title.ShouldBe(pattern.Title);
-        // Each of its meters has a line of a whole bar for beginners, so that no bar has to be cut.
+        // Each of its meters has a line and a fill of a whole bar for beginners, so that no bar has to be cut.
         foreach (var meter in pattern.Lines.Select(l => l.Meter).Distinct())
         {
-            pattern.Lines.ShouldContain(l => l.Meter.Equals(meter) && l.Line.Length == meter.MeasureLength, meter.ToString());
+            pattern.Lines.ShouldContain(l => l.Meter.Equals(meter) && l.Line.Length == meter.MeasureLength && l.Level == 1 && l.Over == null, meter.ToString());
+            pattern.Fills.ShouldContain(l => l.Meter.Equals(meter) && l.Line.Length == meter.MeasureLength && l.Level <= 2, meter.ToString());
+            // A bar that two chords share is filled too.
+            if (meter.Equals(new Meter(4, 4))) pattern.Fills.ShouldContain(l => l.Meter.Equals(meter) && l.Line.Length == 2);
         }
-        foreach (var fill in pattern.Fills) fill.Line.Length.ShouldBe(fill.Meter.MeasureLength * fill.Line.Bars);
     }
 
     [Fact]
@@ -64,7 +67,8 @@ public class PatternTests
     {
         var lesson = LessonMaker.Lesson(EightBars);
         var line = Play(lesson, "lines: h R 5\nfills: q R 5 8 under-next\n", ("fill-every", 4));
-        LessonMaker.Degrees(lesson, line).ShouldBe("R 5 | R 5 | R 5 | R 5 8 3 | R 5 | R 5 | R 5 | R");
+        // The last phrase leads to the chord that the exercise ends on.
+        LessonMaker.Degrees(lesson, line).ShouldBe("R 5 | R 5 | R 5 | R 5 8 3 | R 5 | R 5 | R 5 8 3 | R");
         // A half step below F.
         line.Notes.Last(n => n.Start < 16).Tones[0].Pitch.Name.ShouldBe(NoteName.Parse("E"));
     }
@@ -74,8 +78,11 @@ public class PatternTests
     {
         var lesson = LessonMaker.Lesson("Cm7 | Fm7 | Cm7");
         var line = Play(lesson, "lines: q - - 5 next\n");
-        LessonMaker.Degrees(lesson, line).ShouldBe("R 5 4 | 5 5 | R");
+        LessonMaker.Degrees(lesson, line).ShouldBe("R 5 4 | 5 5 | ");
         line.Notes[2].Duration.ShouldBe(3);
+        // The last chord is the root that came early.
+        line.Notes[^1].Tones[0].Pitch.Name.ShouldBe(NoteName.Parse("C"));
+        line.Notes[^1].Duration.ShouldBe(5);
     }
 
     [Fact]

@@ -166,7 +166,7 @@ public class PromiseTests
     [Fact]
     public void A_walking_line_has_roots_on_one_strong_tones_on_strong_beats_and_steps_into_the_next_chord() => Gen.Select(LessonGen.Lessons, LessonGen.Requests("walking-line")).Sample((lesson, request) =>
     {
-        var line = LessonMaker.Generate(lesson, request).Line;
+        var line = WithoutSkips(LessonMaker.Generate(lesson, request).Line);
         var roots = !(request.Options.TryGetValue("on-one", out var one) && one.Text.Value == "chord-tone");
         var dominant = request.Options.TryGetValue("approach", out var approach) && approach.Text.Value == "dominant";
         foreach (var (before, first, chord, isNew) in Arrivals(lesson, line))
@@ -189,7 +189,7 @@ public class PromiseTests
     [Fact]
     public void Strong_beats_of_a_walking_line_are_chord_tones() => LessonGen.Lessons.Sample(lesson =>
     {
-        var line = LessonMaker.Generate(lesson, LessonMaker.Request("walking-line")).Line;
+        var line = WithoutSkips(LessonMaker.Generate(lesson, LessonMaker.Request("walking-line")).Line);
         foreach (var (note, chord, index) in Sounding(lesson, line))
         {
             var span = lesson.Progression.Chords[index];
@@ -267,6 +267,18 @@ public class PromiseTests
     {
         (int Degree, string Quality)[] chords = [(1, "m7"), (4, "m7"), (7, "7"), (3, "maj7"), (6, "maj7"), (2, "m7b5"), (5, "7"), (1, "m7")];
         return string.Join(" | ", chords.Select(c => $"{key.NoteOf(c.Degree)}{c.Quality}"));
+    }
+
+    // A skip is a dead eighth at the end of a beat: the beat is whole without it.
+    private static Line WithoutSkips(Line line)
+    {
+        var notes = new List<LineNote>();
+        foreach (var note in line.Notes)
+        {
+            if (note.Tones[0].Head == Notehead.Dead) notes[^1] = notes[^1] with { Duration = note.End - notes[^1].Start };
+            else notes.Add(note);
+        }
+        return line with { Notes = [.. notes] };
     }
 
     private static IEnumerable<(LineNote Note, Chord Chord, int Span)> Sounding(Lesson lesson, Line line)

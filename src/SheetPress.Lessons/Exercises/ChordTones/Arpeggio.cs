@@ -35,7 +35,7 @@ internal sealed class Arpeggio : ExerciseStyle
         {
             var tones = step.BasicTones;
             // Two octaves are for where there is room for them, unless the lesson asks for them.
-            var octaves = context.Request.Number("octaves") ?? (room >= 2 * tones.Length ? LevelTable.ArpeggioOctaves(context.Level) : 1);
+            var octaves = context.Request.Number("octaves") ?? (room >= 2 * tones.Length ? LevelTable.Of(context.Level).ArpeggioOctaves : 1);
             return Figure(tones, direction, octaves, Math.Min(nearest?.IndexIn(step, tones) ?? start, tones.Length - 1), room);
         });
     }

@@ -9,7 +9,7 @@ internal sealed class OneNote : ExerciseStyle
 {
     public override string Name => "one-note";
     public override string Title => "Rhythm on one note";
-    public override string Summary => "The tonic of the key from beginning to end: nothing to think of but the rhythm.";
+    public override string Summary => "One note from beginning to end: nothing to think of but the rhythm, yours or one of the level to read; another seed gives another.";
     public override string Group => "lines";
     public override ImmutableArray<StyleOption> Options =>
     [
@@ -27,7 +27,7 @@ internal sealed class OneNote : ExerciseStyle
         var pitch = RegisterPlanner.Plan([new RegisterNeed(name, [0])], range)[0];
         var placer = new PitchPlacer(context, range);
         var track = HarmonyTrack.Of(context);
-        var slots = RhythmTiler.Tile(context.Progression, LevelRhythm.ForRuns(context));
+        var slots = RhythmTiler.Tile(context.Progression, LevelRhythm.Or(context, meter => RhythmBook.Of(meter, context.Level, context.Request.Seed)));
         var writer = new LineWriter();
         foreach (var step in track.Sounding)
         {

@@ -14,6 +14,7 @@ internal sealed class TwoFeel : ExerciseStyle
     public override ImmutableArray<StyleOption> Options =>
     [
         new("lead", OptionType.Choice, "Whether a short note leads into the next root: never, before every other chord, or always; by level when not given.", "") { Choices = ["never", "sometimes", "always"] },
+        Skips.Option,
     ];
 
     public override string Instruction(ExerciseRequest request) => "Long notes with a lift between them: let the two halves of the bar answer each other.";
@@ -23,7 +24,7 @@ internal sealed class TwoFeel : ExerciseStyle
         var track = HarmonyTrack.Of(context);
         var slots = RhythmTiler.Tile(context.Progression, LevelRhythm.Or(context, EvenRhythms.Halves));
         var range = NeckRange.Of(context);
-        var leads = context.Request.Word("lead") switch { "always" => 1, "sometimes" => 2, "never" => 0, _ => context.Level >= 4 ? 1 : context.Level == 3 ? 2 : 0 };
+        var leads = context.Request.Word("lead") switch { "always" => 1, "sometimes" => 2, "never" => 0, _ => LevelTable.Of(context.Level).LeadEvery };
         var places = new List<Slot>();
         var layers = new List<ImmutableArray<Candidate>>();
         var arrives = new List<bool>();
@@ -53,14 +54,16 @@ internal sealed class TwoFeel : ExerciseStyle
         var line = LineSearch.Best(layers, (int beforeLast, in Candidate last, in Candidate next, int slot) =>
             WalkingCosts.Move(beforeLast, last.Midi, next.Midi) + (slot > 0 && arrives[slot - 1] && Math.Abs(next.Midi - last.Midi) is 0 or > 2 ? 40 : 0));
         var writer = new LineWriter();
-        for (var i = 0; i < line.Length; i++) writer.Add(places[i], line[i]);
+        var skips = Skips.Of(context, places);
+        for (var i = 0; i < line.Length; i++) Skips.Write(writer, places[i], line[i], skips[i]);
         return writer.Finish(context.Progression.Length);
     }
 
     private static ImmutableArray<Candidate> Candidates(ExerciseContext context, NeckRange range, HarmonyStep step, bool isFirst, int place)
     {
-        var to = Math.Min(range.Highest, Math.Max(range.Home, range.Lowest) + 19);
-        ImmutableArray<Degree> degrees = isFirst ? [step.BassDegree] : step.BasicTones;
+        var level = LevelTable.Of(context.Level);
+        var to = Math.Min(range.Highest, Math.Max(range.Home, range.Lowest) + level.LineRange);
+        ImmutableArray<Degree> degrees = isFirst ? [step.BassDegree] : level.Walking == WalkingNotes.ChordTones ? [FifthOf(step)] : step.BasicTones;
         var found = ScaleLadder.Of(step, degrees, range, range.Lowest, to);
         if (found.IsEmpty) found = ScaleLadder.Of(step, [Degree.Root, .. step.BasicTones], range, range.Lowest, range.Highest);
         if (found.IsEmpty) return [new Candidate(new PitchPlacer(context, range).Place(new NamedPitch(Pitch.AtOrAbove(step.Chord.Lowest, range.Home), step.BassDegree), step.Start), 0)];
@@ -81,6 +84,9 @@ internal sealed class TwoFeel : ExerciseStyle
         if (found.Count == 0) found.Add(new Candidate(new NamedPitch(Pitch.AtOrAbove(step.Chord.Lowest, range.Lowest), step.BassDegree), 0));
         return [.. found];
     }
+
+    // The chord's fifth, its root where the fifth is the bass already.
+    private static Degree FifthOf(HarmonyStep step) => DegreeResolver.Resolve(new DegreeRequest(new Degree(5), false), step) is var fifth && fifth != step.BassDegree ? fifth : Degree.Root;
 
     // Common practice: the fifth answers the root, the octave or third now and then.
     private static double Weight(NamedPitch tone, bool isFirst) => isFirst || tone.Degree is not { } degree ? 0 : degree.Number switch { 5 => 0, 1 => 1.6, 3 => 1.2, _ => 1.8 };

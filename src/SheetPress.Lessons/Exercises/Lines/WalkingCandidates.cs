@@ -8,12 +8,17 @@ namespace SheetPress.Lessons;
 internal sealed class WalkingCandidates
 {
     private const double Unprepared = 50;
+    // The top of the range, in half steps, is for the peaks of a line; it lives below (common practice).
+    private const int HighPart = 7;
+    private const double HighNote = 0.25;
     private readonly ExerciseContext _context;
     private readonly NeckRange _range;
     private readonly PitchPlacer _placer;
     private readonly string _approach;
     private readonly bool _rootOnOne;
     private readonly double _chance;
+    private readonly Level _level;
+    private readonly int _high;
     private readonly int _from;
     private readonly int _to;
 
@@ -23,11 +28,14 @@ internal sealed class WalkingCandidates
         _range = range;
         _placer = new PitchPlacer(context, range);
         _rootOnOne = context.Request.Word("on-one") == "root";
+        _level = LevelTable.Of(context.Level);
         var approach = context.Request.Word("approach");
-        _approach = approach == "mixed" && context.Level <= 2 ? "scale" : approach;
-        _chance = context.Level <= 2 ? 1.2 : 1.8;
+        _approach = approach == "mixed" && _level.Walking < WalkingNotes.HalfSteps ? "scale" : approach;
+        _chance = _level.Walking < WalkingNotes.HalfSteps ? 1.2 : 1.8 + (0.4 * Math.Max(0, _level.Number - 3));
+        var home = Math.Max(range.Home, range.Lowest);
         _from = range.Lowest;
-        _to = Math.Min(range.Highest, Math.Max(range.Home, range.Lowest) + 15 + (2 * Math.Clamp(context.Level, 1, 5)));
+        _to = Math.Min(range.Highest, home + _level.LineRange);
+        _high = home + _level.LineRange - HighPart;
     }
 
     /// <summary>The candidates of one slot; never empty.</summary>
@@ -44,8 +52,15 @@ internal sealed class WalkingCandidates
         else if (index == count - 1 && LeadsOn(step)) AddApproaches(found, step, step.Next!, place);
         else
         {
-            Add(found, step, step.BasicTones, place, slot.Weight >= MetricWeight.Strong ? 0 : 0.3);
-            if (slot.Weight < MetricWeight.Strong) Add(found, step, step.Scale, place, 0.5);
+            var cost = slot.Weight >= MetricWeight.Strong ? 0 : 0.3;
+            if (_level.Walking > WalkingNotes.ChordTones) Add(found, step, step.BasicTones, place, cost);
+            else
+            {
+                // Beginners walk the triad; the seventh is for where it lies on the way.
+                Add(found, step, [.. step.BasicTones.Where(d => d.Number < 7)], place, cost);
+                Add(found, step, [.. step.BasicTones.Where(d => d.Number == 7)], place, cost + 1);
+            }
+            if (slot.Weight < MetricWeight.Strong && _level.Walking >= WalkingNotes.ScaleSteps) Add(found, step, step.Scale, place, 0.5);
         }
         if (found.Count == 0) found.Add(new Candidate(_placer.Place(RootNear(step), slot.Start), 0));
         return [.. found];
@@ -115,7 +130,7 @@ internal sealed class WalkingCandidates
     {
         var midi = tone.Pitch.MidiNumber;
         if (!_range.CanPlay(midi) || found.Exists(c => c.Midi == midi)) return;
-        var outside = Math.Max(0, _range.Home - midi) * 0.6;
+        var outside = (Math.Max(0, _range.Home - midi) * 0.6) + (Math.Max(0, midi - _high) * HighNote);
         found.Add(new Candidate(tone, cost + outside + (_range.Strain(midi) * 0.8) + (_chance * SeededNoise.At(_context.Request.Seed, place, midi))));
     }
 

@@ -21,6 +21,7 @@ internal sealed class WalkingLine : ExerciseStyle
             Choices = ["mixed", "chromatic", "chromatic-below", "chromatic-above", "scale", "scale-below", "scale-above", "dominant"],
         },
         new("on-one", OptionType.Choice, "What stands on the first beat of a new chord.", "root") { Choices = ["root", "chord-tone"] },
+        Skips.Option,
         new("choruses", OptionType.Number, "Different lines over the progression, each an exercise of its own.", "1") { Minimum = 1, Maximum = 8 },
     ];
 
@@ -59,7 +60,8 @@ internal sealed class WalkingLine : ExerciseStyle
         var line = LineSearch.Best(layers, (int beforeLast, in Candidate last, in Candidate next, int slot) =>
             WalkingCosts.Move(beforeLast, last.Midi, next.Midi) + (arrivals[slot] ? Arrival(slot) * planner.ArrivalCost(last.Midi, next.Midi) : 0));
         var writer = new LineWriter();
-        for (var i = 0; i < line.Length; i++) writer.Add(places[i].Slot, line[i]);
+        var skips = Skips.Of(context, [.. places.Select(p => p.Slot)]);
+        for (var i = 0; i < line.Length; i++) Skips.Write(writer, places[i].Slot, line[i], skips[i]);
         return writer.Finish(context.Progression.Length);
 
         // A chord of one note has no room to prepare the next one: where both cannot be had, its own arrival comes first.

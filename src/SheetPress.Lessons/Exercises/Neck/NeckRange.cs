@@ -37,7 +37,7 @@ internal sealed class NeckRange
     public static NeckRange Of(ExerciseContext context)
     {
         var range = new NeckRange();
-        range.Fill(context.Instrument, context.Request.Neck, LevelTable.HighestFret(context.Level));
+        range.Fill(context.Instrument, context.Request.Neck, LevelTable.Of(context.Level).HighestFret);
         return range;
     }
 

@@ -28,8 +28,7 @@ internal sealed class WrittenLinePlayer
     private readonly LineWriter _writer = new();
     private readonly PlayerManner _manner;
     private static readonly DegreeWord Root = new(new DegreeRequest(Degree.Root, false), 0);
-    private readonly Dictionary<HarmonyStep, Pitch> _roots = [];
-    private Pitch _tonic;
+    private WrittenRegisters _registers = null!;
     private Pitch? _last;
     private int _octaves;
 
@@ -56,37 +55,22 @@ internal sealed class WrittenLinePlayer
     /// <summary>Plays the notes, which are in order of time.</summary>
     public Line Play(IReadOnlyList<PlacedNote> notes)
     {
-        PlanRegisters(notes);
+        _registers = new WrittenRegisters(_context, _track, _range, _manner, notes);
         if (_context.Lesson.WrittenFor != _context.Instrument) _octaves = OctavesThatFit(notes);
         foreach (var placed in notes)
         {
             if (!placed.Note.IsHold) Write(placed);
-            else if (!_writer.HoldUntil(placed.Start, placed.Start + placed.Duration) && IsPattern) Write(placed with { Note = placed.Note with { Tones = [Root] } });
+            else if (!(CanHold(placed) && _writer.HoldUntil(placed.Start, placed.Start + placed.Duration)) && IsPattern) Write(placed with { Note = placed.Note with { Tones = [Root] } });
         }
         return _writer.Finish(_context.Progression.Length);
     }
 
-    private void PlanRegisters(IReadOnlyList<PlacedNote> notes)
+    // What sounds may be held into a bar of a pattern as the root of its chord, taken early, or while its own chord lasts.
+    private bool CanHold(PlacedNote placed)
     {
-        if (IsOfKey)
-        {
-            var offsets = notes.SelectMany(n => n.Note.Tones).OfType<DegreeWord>().Select(w => FromRoot(OfKey(w.Request), w).HalfSteps).ToImmutableArray();
-            _tonic = RegisterPlanner.Plan([new RegisterNeed(_context.Key.Tonic, offsets.IsEmpty ? [0] : offsets)], _range)[0];
-        }
-        var byStep = new Dictionary<HarmonyStep, ImmutableArray<int>.Builder>();
-        foreach (var step in _track.Sounding) byStep[step] = ImmutableArray.CreateBuilder<int>();
-        foreach (var placed in notes)
-        {
-            foreach (var tone in placed.Note.Tones)
-            {
-                if (tone is DegreeWord word && !IsOfKey && placed.Step is { } step) byStep[step].Add(FromRoot(Resolve(word, step), word).HalfSteps);
-            }
-        }
-        // A hold with nothing before it is struck as the root, so a pattern's root always has to lie well.
-        if (IsPattern) foreach (var step in _track.Sounding) byStep[step].Add(step.BassDegree.HalfSteps);
-        var needs = _track.Sounding.Select(s => new RegisterNeed(s.Chord.Root, byStep[s].Count == 0 ? [s.BassDegree.HalfSteps] : byStep[s].ToImmutable())).ToList();
-        var roots = RegisterPlanner.Plan(needs, _range);
-        for (var i = 0; i < roots.Length; i++) _roots[_track.Sounding[i]] = roots[i];
+        if (!IsPattern || _last is not { } last) return true;
+        if (placed.Step is not { } step) return false;
+        return last.Name.PitchClass == step.Chord.Lowest.PitchClass || (placed.Start > step.Start && step.IsChordTone(last.MidiNumber));
     }
 
     private void Write(PlacedNote placed)
@@ -119,8 +103,8 @@ internal sealed class WrittenLinePlayer
                 return OfKeyDegree(degree, placed);
             case DegreeWord degree:
                 if (placed.Step is not { } step) return Report(placed, LineProblems.NoChord(Written(placed), BarOf(placed)));
-                var resolved = Resolve(degree, step);
-                return _placer.Place(new NamedPitch(_roots[step] + FromRoot(resolved, degree), degree.Octaves == 0 ? resolved : resolved.Simple), placed.Start);
+                var resolved = _registers.Resolve(degree, step);
+                return _placer.Place(new NamedPitch(_registers.RootOf(step) + WrittenRegisters.FromRoot(resolved, degree), degree.Octaves == 0 ? resolved : resolved.Simple), placed.Start);
             case NextWord next:
                 if (IsPattern && placed.Step is { Next: null }) return PitchOf(Root, placed);
                 if (placed.Step?.Next is not { } following) return Report(placed, LineProblems.NoNextChord(Written(placed), BarOf(placed)));
@@ -135,23 +119,41 @@ internal sealed class WrittenLinePlayer
 
     private NamedPitch OfKeyDegree(DegreeWord word, PlacedNote placed)
     {
-        var pitch = _tonic + FromRoot(OfKey(word.Request), word);
+        var pitch = _registers.Tonic + WrittenRegisters.FromRoot(WrittenRegisters.OfKey(_context.Key, word.Request), word);
         return _placer.Place(new NamedPitch(pitch, placed.Step?.NameOf(pitch.Name)), placed.Start);
     }
 
     private Pitch Following(NextNote note, HarmonyStep step, HarmonyStep next)
     {
-        var root = _roots[next] + next.BassDegree.ToInterval();
-        return note switch
+        var root = _registers.BassOf(next);
+        if (!IsPattern || note == NextNote.Root) return FollowingAsWritten(note, step, root);
+        // A pattern does not strike one note twice on the way to a root, nor leave the neck for it: it comes from the other side then.
+        foreach (var way in WaysTo(note))
         {
-            NextNote.Under => ApproachNotes.ChromaticBelow(root),
-            NextNote.Over => ApproachNotes.ChromaticAbove(root),
-            NextNote.StepUnder => ApproachNotes.ScaleBelow(step, root),
-            NextNote.StepOver => ApproachNotes.ScaleAbove(step, root),
-            NextNote.Fifth => _range.CanPlay(root.MidiNumber - 5) ? ApproachNotes.Dominant(root, below: true) : ApproachNotes.Dominant(root, below: false),
-            _ => root,
-        };
+            var pitch = FollowingAsWritten(way, step, root);
+            if (_range.CanPlay(pitch.MidiNumber) && pitch.MidiNumber != _last?.MidiNumber) return pitch;
+        }
+        return FollowingAsWritten(note, step, root);
     }
+
+    private static ReadOnlySpan<NextNote> WaysTo(NextNote note) => note switch
+    {
+        NextNote.Under => [NextNote.Under, NextNote.Over, NextNote.StepOver],
+        NextNote.Over => [NextNote.Over, NextNote.Under, NextNote.StepUnder],
+        NextNote.StepUnder => [NextNote.StepUnder, NextNote.StepOver, NextNote.Over],
+        NextNote.StepOver => [NextNote.StepOver, NextNote.StepUnder, NextNote.Under],
+        _ => [NextNote.Fifth, NextNote.Under, NextNote.Over],
+    };
+
+    private Pitch FollowingAsWritten(NextNote note, HarmonyStep step, Pitch root) => note switch
+    {
+        NextNote.Under => ApproachNotes.ChromaticBelow(root),
+        NextNote.Over => ApproachNotes.ChromaticAbove(root),
+        NextNote.StepUnder => ApproachNotes.ScaleBelow(step, root),
+        NextNote.StepOver => ApproachNotes.ScaleAbove(step, root),
+        NextNote.Fifth => _range.CanPlay(root.MidiNumber - 5) ? ApproachNotes.Dominant(root, below: true) : ApproachNotes.Dominant(root, below: false),
+        _ => root,
+    };
 
     private NamedPitch? Absolute(PitchWord word, PlacedNote placed)
     {
@@ -187,7 +189,7 @@ internal sealed class WrittenLinePlayer
     private NamedPitch? Same(PlacedNote placed)
     {
         if (_last is { } last) return new NamedPitch(last, placed.Step?.NameOf(last.Name));
-        if (placed.Step is { } step) return _placer.Place(new NamedPitch(_roots[step] + step.BassDegree.ToInterval(), step.BassDegree), placed.Start);
+        if (placed.Step is { } step) return _placer.Place(new NamedPitch(_registers.BassOf(step), step.BassDegree), placed.Start);
         return Report(placed, LineProblems.NoChord(Written(placed), BarOf(placed)));
     }
 
@@ -242,23 +244,6 @@ internal sealed class WrittenLinePlayer
         else Report(placed, LineProblems.NoHarmonic(named.Pitch.Name.ToDisplayString() + named.Pitch.Octave, _context.Instrument.Name));
         return named;
     }
-
-    private Degree Resolve(DegreeWord word, HarmonyStep step)
-    {
-        var request = word.Request;
-        if (!IsPattern || request.IsExact || request.Degree.Simple.Number != 1) return DegreeResolver.Resolve(request, step);
-        var bass = step.BassDegree;
-        return new Degree(bass.Number + request.Degree.Number - 1, bass.Alteration);
-    }
-
-    private Degree OfKey(DegreeRequest request)
-    {
-        if (request.IsExact) return request.Degree;
-        var interval = _context.Key.Tonic.IntervalTo(_context.Key.NoteOf(request.Degree.Number));
-        return new Degree(request.Degree.Number, interval.Alteration);
-    }
-
-    private static Interval FromRoot(Degree degree, DegreeWord word) => degree.ToInterval() + (Interval.Octave * word.Octaves);
 
     private NamedPitch? Report(PlacedNote placed, Problem problem)
     {

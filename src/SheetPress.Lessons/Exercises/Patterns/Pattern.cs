@@ -7,7 +7,17 @@ namespace SheetPress.Lessons;
 /// <param name="Line">What is played.</param>
 /// <param name="Meter">The meter it is for.</param>
 /// <param name="Level">The level from which it is used.</param>
-internal sealed record PatternLine(WrittenLine Line, Meter Meter, int Level);
+/// <param name="Over">The kind of chord it is for; null for any.</param>
+internal sealed record PatternLine(WrittenLine Line, Meter Meter, int Level, ThirdKind? Over);
+
+/// <summary>What a chord's third makes of it.</summary>
+internal enum ThirdKind
+{
+    /// <summary>A major third: major, dominant and augmented chords.</summary>
+    Major,
+    /// <summary>A minor third: minor, half-diminished and diminished chords.</summary>
+    Minor,
+}
 
 /// <summary>A pattern as its file gives it: either degrees that take any rhythm, or lines with a rhythm of their own.</summary>
 internal sealed record Pattern
@@ -30,4 +40,7 @@ internal sealed record Pattern
     public ImmutableArray<PatternLine> Lines { get; init; } = [];
     /// <summary>Lines that lead into a new phrase.</summary>
     public ImmutableArray<PatternLine> Fills { get; init; } = [];
+
+    /// <summary>Whether its bars begin with what was struck before the bar line, as a tumbao's do.</summary>
+    public bool IsTiedOver => !Lines.IsEmpty && Lines.All(l => l.Line.Notes is [{ IsHold: true }, ..]);
 }

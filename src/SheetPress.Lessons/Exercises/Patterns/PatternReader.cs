@@ -14,7 +14,8 @@ namespace SheetPress.Lessons;
 ///   - q. R e 5 q. 5 e R
 ///   - q. R e 5
 ///   - { line: q. R e 5 q 5 e 8 5, level: 3 }
-/// fills:                        # for the last bar of a phrase
+///   - { line: q. R e 5 q 7 5, level: 3, over: minor }
+/// fills:                        # for the bar that leads into a new phrase, or the rest of it
 ///   - q. R e 5 q. 5 e next
 /// </code>
 /// Lines are written as <see cref="LineNotation"/> says. Instead of lines a file may give tones (R 5 8 7) that take any rhythm.
@@ -23,7 +24,8 @@ namespace SheetPress.Lessons;
 internal sealed class PatternReader(DiagnosticBag bag)
 {
     private static readonly string[] Names = ["title", "summary", "instruction", "group", "meter", "feel", "families", "tones", "lines", "fills"];
-    private static readonly string[] LineNames = ["line", "meter", "level"];
+    private static readonly string[] LineNames = ["line", "meter", "level", "over"];
+    private static readonly (string, ThirdKind)[] Thirds = [("major", ThirdKind.Major), ("minor", ThirdKind.Minor)];
     private static readonly (string, Feel)[] Feels = [("straight", Feel.Straight), ("swing-eighths", Feel.SwingEighths), ("swing-sixteenths", Feel.SwingSixteenths)];
     private static readonly (string, InstrumentFamily)[] Families =
     [
@@ -86,13 +88,14 @@ internal sealed class PatternReader(DiagnosticBag bag)
         switch (item)
         {
             case ScalarNode { IsEmpty: false } scalar:
-                return Time(scalar.Text, meter, 1);
+                return Time(scalar.Text, meter, 1, null);
             case MappingNode mapping:
                 var fields = new FieldReader(mapping, LineNames, "a line of a pattern", bag);
                 fields.Require("line", PatternProblems.Missing("line", "line: q R 5 8 5"), mapping.Span);
                 var own = fields.Text("meter") is { } text ? MeterReader.Read(text, bag) ?? meter : meter;
                 var level = fields.Number("level", 1, 5) ?? 1;
-                return fields.Text("line") is { } line ? Time(line, own, level) : null;
+                var over = fields.Choice("over", Thirds);
+                return fields.Text("line") is { } line ? Time(line, own, level, over) : null;
             case BrokenNode:
                 return null;
             default:
@@ -101,13 +104,13 @@ internal sealed class PatternReader(DiagnosticBag bag)
         }
     }
 
-    private PatternLine? Time(LocatedText text, Meter meter, int level)
+    private PatternLine? Time(LocatedText text, Meter meter, int level, ThirdKind? over)
     {
         var errors = bag.Items.Count;
         var bars = new LineTokenReader(bag).Read(text);
         if (bars.TrueForAll(b => b.Count == 0)) bag.Add(text.Span, LineProblems.EmptyLine());
         if (bag.Items.Count > errors) return null;
         var line = new LineTimer(bag).TimeByValues(bars, meter);
-        return line is null ? null : new PatternLine(line, meter, level);
+        return line is null ? null : new PatternLine(line, meter, level, over);
     }
 }

@@ -10,7 +10,7 @@ namespace SheetPress.Lessons;
 internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : ExerciseStyle
 {
     private static readonly StyleOption FillEvery =
-        new("fill-every", OptionType.Number, "Bars of a phrase, the last of which has a fill; 0 for none. By level when not given: none up to level 2, else 4.", "") { Minimum = 0, Maximum = 32 };
+        new("fill-every", OptionType.Number, "Bars of a phrase, the last of which has a fill; 0 for none. By level when not given: 0 at level 1, 8 at level 2, then 4.", "") { Minimum = 0, Maximum = 32 };
 
     private Pattern Pattern => pattern.Value;
 
@@ -38,10 +38,17 @@ internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : Exercis
             context.Diagnostics.Add(context.Request.Span, PatternProblems.HasRhythm(Name));
             return empty;
         }
-        var every = Pattern.Fills.IsEmpty ? 0 : context.Request.Number("fill-every") ?? (context.Level <= 2 ? 0 : 4);
+        var every = Pattern.Fills.IsEmpty ? 0 : context.Request.Number("fill-every") ?? LevelTable.Of(context.Level).FillEvery;
         var track = HarmonyTrack.Of(context);
-        var tiler = new PatternTiler(Pattern, context, track, every);
+        var bars = PhrasePlan.BarsWithFill(context.Progression, track, every);
+        var tiler = new PatternTiler(Pattern, context, track, bars);
         var placed = tiler.Tile();
+        if (bars.Contains(true))
+        {
+            // Which fill leads on best shows when the octaves of the roots are known.
+            var registers = new WrittenRegisters(context, track, NeckRange.Of(context), PlayerManner.Pattern, placed);
+            placed = new PatternTiler(Pattern, context, track, bars) { WayOn = (fill, step) => registers.WayOn(fill.Line, step) }.Tile();
+        }
         if (tiler.OddMeter is { } meter) context.Diagnostics.Add(context.Request.Span, PatternProblems.OtherMeter(Name, Meters(), meter.ToString()));
         return new WrittenLinePlayer(context, track, PlayerManner.Pattern).Play(Marked(placed, context.Request.Marks));
     }

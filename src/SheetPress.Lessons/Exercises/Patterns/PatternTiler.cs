@@ -9,12 +9,12 @@ namespace SheetPress.Lessons;
 /// <list type="bullet">
 /// <item>Each chord is filled with the longest line that fits what is left of it, a line of several bars only from a bar line on.
 /// A chord shorter than every line gets the beginning of the shortest.</item>
-/// <item>Of lines of one length those of the highest level that the lesson allows take turns.</item>
-/// <item>The last bar of a phrase has a fill where one fits.</item>
+/// <item>Of lines of one length those of the highest level that the lesson allows take turns, those for the chord's own third first.</item>
+/// <item>The bars that lead into a new phrase have a fill where one fits: of several the one that leaves the shortest way to the next root.</item>
 /// <item>The last chord is struck once, on its root, and held; so is one in whose time the pattern would be silent.</item>
 /// </list>
 /// </summary>
-internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, HarmonyTrack track, int fillEvery)
+internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, HarmonyTrack track, bool[] hasFill)
 {
     private static readonly WrittenNote RestingRoot = new(Fraction.Zero, Fraction.One, [new DegreeWord(new DegreeRequest(Degree.Root, false), 0)], default, default, null, default);
 
@@ -24,6 +24,9 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
     /// <summary>A meter of the progression that no line is written for; null when there is none.</summary>
     public Meter? OddMeter { get; private set; }
 
+    /// <summary>How far a fill leaves the player from the next root, in half steps; null to take fills by turns.</summary>
+    public Func<PatternLine, HarmonyStep, int>? WayOn { get; init; }
+
     /// <summary>The notes in order of time.</summary>
     public List<PlacedNote> Tile()
     {
@@ -32,7 +35,8 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
             var step = track.Sounding[i];
             if (step.IsFinal)
             {
-                _placed.Add(new PlacedNote(RestingRoot, step.Start, step.End - step.Start, step));
+                var rest = pattern.IsTiedOver ? RestingRoot with { Tones = [] } : RestingRoot;
+                _placed.Add(new PlacedNote(rest, step.Start, step.End - step.Start, step));
                 continue;
             }
             var end = step.End;
@@ -50,12 +54,13 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
         while (from < end)
         {
             var (index, start) = MeasureAt(from);
+            var step = track.At(from)!;
             var measures = context.Progression.Measures;
             var barEnd = start + measures[index].Length;
-            var until = Fraction.Min(end, IsDue(index) ? barEnd : NextFill(index, start));
+            var until = Fraction.Min(end, hasFill[index] ? barEnd : NextFill(index, start));
             var room = until - from;
-            var line = IsDue(index) && until == barEnd ? Choose(pattern.Fills, measures[index].Meter, room, exactly: true) : null;
-            line ??= ChooseLine(measures[index].Meter, room, from == start, barEnd - from);
+            var line = hasFill[index] && until == barEnd ? ChooseFill(measures[index].Meter, room, step) : null;
+            line ??= ChooseLine(measures[index].Meter, room, from == start, barEnd - from, step);
             var length = Fraction.Min(line.Line.Length, room);
             // Cut at the bar line when it would begin inside a bar and run over it.
             if (from != start) length = Fraction.Min(length, barEnd - from);
@@ -64,48 +69,69 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
         }
     }
 
-    private PatternLine ChooseLine(Meter meter, Fraction room, bool atBarLine, Fraction barRest)
+    private PatternLine ChooseLine(Meter meter, Fraction room, bool atBarLine, Fraction barRest, HarmonyStep step)
     {
         var most = atBarLine ? room : Fraction.Min(room, barRest);
+        var usable = Usable(pattern.Lines, meter, step);
         // In a meter that it is not written for, the beginning of its longest line is the pattern; a shorter line is not.
-        if (!pattern.Lines.Any(l => Alike(l.Meter, meter)) && Usable(pattern.Lines, meter).Where(l => l.Line.Bars == 1).MaxBy(l => l.Line.Length) is { } longest) return longest;
-        return Choose(pattern.Lines, meter, most, exactly: false) ?? Shortest(meter);
+        if (!pattern.Lines.Any(l => Alike(l.Meter, meter)) && usable.Where(l => l.Line.Bars == 1).MaxBy(l => l.Line.Length) is { } longest) return longest;
+        var fitting = usable.Where(l => l.Line.Length <= most).ToList();
+        if (fitting.Count == 0) return usable.MinBy(l => l.Line.Length)!;
+        var length = fitting.Max(l => l.Line.Length);
+        return InTurn([.. fitting.Where(l => l.Line.Length == length)]);
     }
 
-    // The longest that fits, the highest level among those, by turns among equals.
-    private PatternLine? Choose(ImmutableArray<PatternLine> lines, Meter meter, Fraction room, bool exactly)
+    private PatternLine? ChooseFill(Meter meter, Fraction room, HarmonyStep step)
     {
-        var fitting = Usable(lines, meter).Where(l => exactly ? l.Line.Length == room : l.Line.Length <= room).ToList();
+        var fitting = Usable(pattern.Fills, meter, step).Where(l => l.Line.Length == room).ToList();
         if (fitting.Count == 0) return null;
-        var length = fitting.Max(l => l.Line.Length);
-        var level = fitting.Where(l => l.Line.Length == length).Max(l => l.Level);
-        var equals = fitting.Where(l => l.Line.Length == length && l.Level == level).ToList();
+        if (WayOn is not { } wayOn) return InTurn(fitting);
+        var best = Best(fitting);
+        var shortest = best.Min(l => wayOn(l, step));
+        return InTurn([.. best.Where(l => wayOn(l, step) == shortest)]);
+    }
+
+    // The highest level, and of that the lines made for the kind of chord.
+    private static List<PatternLine> Best(List<PatternLine> lines)
+    {
+        var level = lines.Max(l => l.Level);
+        var ofLevel = lines.Where(l => l.Level == level).ToList();
+        var made = ofLevel.Where(l => l.Over is not null).ToList();
+        return made.Count > 0 ? made : ofLevel;
+    }
+
+    private PatternLine InTurn(List<PatternLine> lines)
+    {
+        var equals = Best(lines);
+        var length = equals[0].Line.Length;
         var turn = _turns.GetValueOrDefault(length, context.Request.Seed - 1);
         _turns[length] = turn + 1;
         return equals[turn % equals.Count];
     }
 
-    private PatternLine Shortest(Meter meter) => Usable(pattern.Lines, meter).MinBy(l => l.Line.Length)!;
-
-    // Lines of the meter and level; of any meter where the pattern has none for this one, the easiest where all are too hard.
-    private List<PatternLine> Usable(ImmutableArray<PatternLine> lines, Meter meter)
+    // Lines of the meter, chord and level; of any meter where the pattern has none for this one, the easiest where all are too hard.
+    private List<PatternLine> Usable(ImmutableArray<PatternLine> lines, Meter meter, HarmonyStep step)
     {
         var ofMeter = lines.Where(l => Alike(l.Meter, meter)).ToList();
+        if (ofMeter.Exists(l => l.Meter.Equals(meter))) ofMeter.RemoveAll(l => !l.Meter.Groups.SequenceEqual(meter.Groups));
         if (ofMeter.Count == 0 && lines == pattern.Lines)
         {
             OddMeter ??= meter;
             ofMeter = [.. lines];
         }
-        var ofLevel = ofMeter.Where(l => l.Level <= context.Level).ToList();
-        if (ofLevel.Count > 0 || ofMeter.Count == 0) return ofLevel;
-        var easiest = ofMeter.Min(l => l.Level);
-        return [.. ofMeter.Where(l => l.Level == easiest)];
+        var third = ThirdOf(step);
+        var ofChord = ofMeter.Where(l => l.Over is null || l.Over == third).ToList();
+        if (ofChord.Count == 0) ofChord = ofMeter;
+        var ofLevel = ofChord.Where(l => l.Level <= context.Level).ToList();
+        if (ofLevel.Count > 0 || ofChord.Count == 0 || lines != pattern.Lines) return ofLevel;
+        var easiest = ofChord.Min(l => l.Level);
+        return [.. ofChord.Where(l => l.Level == easiest)];
     }
+
+    private static ThirdKind? ThirdOf(HarmonyStep step) => step.ChordDegree(3)?.Alteration switch { 0 => ThirdKind.Major, -1 => ThirdKind.Minor, _ => null };
 
     // 2/2 is written like 4/4.
     private static bool Alike(Meter a, Meter b) => a.MeasureLength == b.MeasureLength && a.IsCompound == b.IsCompound;
-
-    private bool IsDue(int measure) => fillEvery > 0 && (measure + 1) % fillEvery == 0 && !pattern.Fills.IsEmpty;
 
     // Where the next bar with a fill begins, so that no longer line runs over it.
     private Fraction NextFill(int index, Fraction start)
@@ -113,7 +139,7 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
         var measures = context.Progression.Measures;
         for (; index < measures.Length; index++)
         {
-            if (IsDue(index)) return start;
+            if (hasFill[index]) return start;
             start += measures[index].Length;
         }
         return start;

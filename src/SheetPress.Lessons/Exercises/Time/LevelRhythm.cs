@@ -14,10 +14,10 @@ internal static class LevelRhythm
     }
 
     /// <summary>The rhythm of arpeggios and scales: beats at first, then eighths, sixteenths for the advanced.</summary>
-    public static Func<Meter, RhythmPattern> ForRuns(ExerciseContext context) => Or(context, context.Level switch
+    public static Func<Meter, RhythmPattern> ForRuns(ExerciseContext context) => Or(context, LevelTable.Of(context.Level).Runs switch
     {
-        <= 1 => EvenRhythms.Beats,
-        <= 4 => EvenRhythms.Eighths,
+        RunValue.Beats => EvenRhythms.Beats,
+        RunValue.Eighths => EvenRhythms.Eighths,
         _ => EvenRhythms.Sixteenths,
     });
 }

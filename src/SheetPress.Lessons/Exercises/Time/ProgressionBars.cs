@@ -18,4 +18,12 @@ internal static class ProgressionBars
         }
         return number;
     }
+
+    /// <summary>The start of a measure in quarter notes from the start of the progression.</summary>
+    public static Fraction StartOf(this Progression progression, int measure)
+    {
+        var start = Fraction.Zero;
+        for (var i = 0; i < measure; i++) start += progression.Measures[i].Length;
+        return start;
+    }
 }

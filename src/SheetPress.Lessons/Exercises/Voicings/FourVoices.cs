@@ -30,7 +30,7 @@ internal sealed class FourVoices
     {
         _context = context;
         _hand = new HandModel(context.Instrument);
-        _comfortable = LevelTable.HighestFret(context.Level);
+        _comfortable = LevelTable.Of(context.Level).HighestFret;
     }
 
     /// <summary>All voicings of a chord that can be held.</summary>

@@ -52,7 +52,7 @@ internal sealed class FullChords : ExerciseStyle
     private static ImmutableArray<Voicing> Grips(ExerciseContext context, ChordGripFinder finder, HarmonyStep step)
     {
         var voicings = ImmutableArray.CreateBuilder<Voicing>();
-        var grips = finder.Find(step.Chord, LevelTable.HighestFret(context.Level));
+        var grips = finder.Find(step.Chord, LevelTable.Of(context.Level).HighestFret);
         foreach (var grip in grips)
         {
             if (grip.Cost > grips[0].Cost + NearlyAsGood || voicings.Count == MostGrips) break;
