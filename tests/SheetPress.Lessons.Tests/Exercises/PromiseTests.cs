@@ -87,7 +87,7 @@ public class PromiseTests
             foreach (var level in (int[])[2, 3, 4])
             {
                 var lesson = LessonMaker.Lesson(Cycle(key), key: key.ToString(), level: level);
-                var line = LessonMaker.Generate(lesson, style);
+                var line = style == "target-tones" ? LessonMaker.Generate(lesson, style, ("target", level == 3 ? "ninth" : "third")) : LessonMaker.Generate(lesson, style);
                 for (var i = 1; i < line.Notes.Length; i++)
                 {
                     var (a, b) = (line.Notes[i - 1].Tones[0].Pitch, line.Notes[i].Tones[0].Pitch);

@@ -23,14 +23,14 @@ internal sealed class TargetTone : ExerciseStyle
     {
         var number = context.Request.Word("target") switch { "fifth" => 5, "seventh" => 7, "ninth" => 9, _ => 3 };
         var rhythm = LevelRhythm.Or(context, context.Level <= 3 ? EvenRhythms.Beats : EvenRhythms.Eighths);
-        return new CellLine(context, rhythm) { Lead = Leads.Of(context.Request.Word("pickup")) }.Write((step, _) => Figure(step, number));
+        return new CellLine(context, rhythm) { Lead = Leads.Of(context.Request.Word("pickup")) }.Write((step, room) => Figure(step, number, room));
     }
 
-    // The target, then the chord tones from below it upward, so that the harmony is heard with it.
-    private static ImmutableArray<CellTone> Figure(HarmonyStep step, int number)
+    // The target, then the chord tones from the root upward, so that the harmony is heard with it; from a ninth they come down.
+    private static ImmutableArray<CellTone> Figure(HarmonyStep step, int number, int room)
     {
         var target = DegreeResolver.Resolve(new DegreeRequest(new Degree(number), false), step);
         var others = ChordStack.FourTones(step).Where(d => d.HalfSteps != target.HalfSteps).Select(CellTone.Of);
-        return [CellTone.Of(target), .. others];
+        return target.Number > 8 ? Figures.TurningBack([CellTone.Of(target), .. others.Reverse()], room) : [CellTone.Of(target), .. others];
     }
 }
