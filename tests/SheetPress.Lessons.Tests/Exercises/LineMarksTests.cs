@@ -127,15 +127,6 @@ public class LineMarksTests
     }
 
     [Fact]
-    public void A_bass_has_no_shapes_and_the_lesson_is_told_so()
-    {
-        var lesson = Lesson("C | F", "show: shapes", instrument: "bass-4");
-        var bag = new DiagnosticBag(lesson.Source);
-        LessonBuilder.Build(lesson, bag).Exercises[0].Score.Measures.ShouldAllBe(m => m.Harmonies.All(h => h.Frame.IsEmpty));
-        bag.Items.Single().Severity.ShouldBe(Severity.Warning);
-    }
-
-    [Fact]
     public void Words_in_quotes_stand_over_their_bar()
     {
         var measures = Lesson("[\"a little slower\"] C | [\u201Csing\u201D] F", "show: nothing").Progression.Measures;
