@@ -32,16 +32,16 @@ public static class ScoreEngraver
         var systems = ImmutableArray.CreateBuilder<EngravedSystem>();
         foreach (var springs in breaker.Break())
         {
-            var width = WidthOf(springs, breaker.WidthAt(springs.First), isLast: springs.End == contexts.Length, systems.Count == 0 ? 1 : systems[^1].StretchRatio);
+            var width = breaker.WidthAt(springs.First);
+            if (breaker.IsRagged(springs, width)) width = RaggedWidth(springs, width, systems.Count == 0 ? 1 : systems[^1].StretchRatio);
             if (systems.Count == 0 && options.ShowTempo) width = Math.Max(width, Math.Min(lineWidth, DirectionDrawer.TempoEnd(springs, score, options, sizes)));
             systems.Add(engraver.Engrave(new SystemFrame(systems.Count, springs, measures, width)));
         }
         return new EngravedScore(systems.ToImmutable());
     }
 
-    private static double WidthOf(SystemSprings springs, double full, bool isLast, double stretchBefore)
+    private static double RaggedWidth(SystemSprings springs, double full, double stretchBefore)
     {
-        if (!isLast || springs.NaturalWidth / full >= SystemBreaker.RaggedBelow) return full;
         var stretch = Math.Clamp(stretchBefore, 1, MostRaggedStretch);
         return Math.Min(full, springs.FixedWidth + ((springs.NaturalWidth - springs.FixedWidth) * stretch));
     }

@@ -6,8 +6,8 @@ namespace SheetPress.Engraving;
 /// <summary>Chooses where systems break: evenly filled, at phrases, at repeats; over the whole exercise at once.</summary>
 internal sealed class SystemBreaker
 {
-    /// <summary>A last system filled less than this is left ragged.</summary>
-    public const double RaggedBelow = 2.0 / 3;
+    // A last system filled less than this is left ragged.
+    private const double RaggedBelow = 2.0 / 3;
 
     // A system stretched to 1.45 times or squeezed to 0.88 times its natural width costs one unit; beyond the limits of good
     // spacing (1.6 and 0.85) it costs more than any other set of breaks, or a wider spacing throughout.
@@ -16,6 +16,10 @@ internal sealed class SystemBreaker
     private const double MostStretch = 1.6;
     private const double MostSqueeze = 0.85;
     private const double Beyond = 20;
+
+    // Measures held apart by their texts and accidentals alone look cramped although they are hardly squeezed: what counts then is
+    // how little is left of the free space between them. Half of it gone costs one unit.
+    private const double CrampedUnit = 0.5;
 
     // Neighbouring systems that are set very differently spoil a page.
     private const double Unlike = 1.5;
@@ -33,41 +37,55 @@ internal sealed class SystemBreaker
     private const double LonelyBelow = 0.3;
 
     // A single measure that is wider than the line has to be taken all the same.
-    private const double Overfull = 1000;
+    private const double Overfull = 1e6;
 
     // Denser or wider spacing of the whole exercise that is tried, and its cost for each unit of widening.
-    private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5, 1.75, 2, 2.4, 2.8];
+    private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5, 1.75, 2, 2.4, 2.8, 3.4, 4, 5, 6.5, 8, 10, 12];
 
     // Without a fixed count of measures the exercise is not spaced wider than this, unless some systems come out too wide or too
     // narrow otherwise (two measures that do not fit one line because of long texts).
-    private const double MostFreeDensity = 1.75;
+    private const double MostFreeDensity = 1.5;
 
     // Exercises whose systems are stretched less than this need no wider spacing.
     private const double TightEnough = 1.1;
     private const double DensityCost = 0.5;
 
-    private readonly Score _score;
     private readonly ImmutableArray<MeasureContext> _contexts;
     private readonly ImmutableArray<MeasureSprings> _measures;
     private readonly BoundaryCache _boundaries;
     private readonly ImmutableArray<int> _positions;
     private readonly double _width;
     private readonly double _firstIndent;
+    private int? _count;
 
     public SystemBreaker(Score score, ImmutableArray<MeasureContext> contexts, ImmutableArray<MeasureSprings> measures, BoundaryCache boundaries, double width, double firstIndent)
     {
-        (_score, _contexts, _measures, _boundaries, _width, _firstIndent) = (score, contexts, measures, boundaries, width, firstIndent);
+        (_contexts, _measures, _boundaries, _width, _firstIndent) = (contexts, measures, boundaries, width, firstIndent);
+        _count = score.MeasuresPerSystem;
         _positions = PhraseSections.Positions(contexts);
     }
 
-    /// <summary>The systems of the best set of breaks.</summary>
+    /// <summary>
+    /// The systems of the best set of breaks. Where the asked-for count of measures cannot be kept within the limits at any spacing,
+    /// the whole exercise takes half as many, or one less of an odd number, and in the end as many as suit each line.
+    /// </summary>
     public ImmutableArray<SystemSprings> Break()
+    {
+        while (true)
+        {
+            var (systems, cost) = Best();
+            if (_count is not { } count || (cost < Overfull && IsWithinLimits(systems))) return systems;
+            _count = count == 1 ? null : count % 2 == 0 ? count / 2 : count - 1;
+        }
+    }
+
+    private (ImmutableArray<SystemSprings> Systems, double Cost) Best()
     {
         ImmutableArray<SystemSprings> best = [];
         var least = double.PositiveInfinity;
         foreach (var density in Densities)
         {
-            if (density > MostFreeDensity && least < Beyond && _score.MeasuresPerSystem is null) break;
+            if (density > MostFreeDensity && IsWithinLimits(best) && _count is null) break;
             if (!best.IsEmpty && best.All(s => s.Ratio(WidthAt(s.First)) < TightEnough)) break;
             var tried = new Dictionary<(int, int), SystemSprings>();
             SystemSprings Assemble(int first, int end)
@@ -81,8 +99,21 @@ internal sealed class SystemBreaker
             least = sum;
             best = [.. starts.Select((s, i) => Assemble(s, i + 1 < starts.Length ? starts[i + 1] : _contexts.Length))];
         }
-        return best;
+        return (best, least);
     }
+
+    private bool IsWithinLimits(ImmutableArray<SystemSprings> systems)
+    {
+        foreach (var system in systems)
+        {
+            var width = WidthAt(system.First);
+            if (system.Ratio(width) < MostSqueeze || (system.Ratio(width) > MostStretch && !IsRagged(system, width))) return false;
+        }
+        return true;
+    }
+
+    /// <summary>Whether a system is the last one and filled so little that it is not stretched to the full width.</summary>
+    public bool IsRagged(SystemSprings system, double width) => system.End == _contexts.Length && system.NaturalWidth / width < RaggedBelow;
 
     /// <summary>Width of the system that starts at a measure.</summary>
     public double WidthAt(int first) => first == 0 ? _width - _firstIndent : _width;
@@ -90,15 +121,14 @@ internal sealed class SystemBreaker
     private LineCost? Cost(int first, int end, Func<int, int, SystemSprings> assemble)
     {
         for (var i = first + 1; i < end; i++) if (_contexts[i].Measure.BreakBefore) return null;
-        if (_score.MeasuresPerSystem is { } fixedCount && end - first > 1 && !FitsFixedCount(first, end, fixedCount)) return null;
+        if (_count is { } fixedCount && end - first > 1 && !FitsFixedCount(first, end, fixedCount)) return null;
         var springs = assemble(first, end);
         var width = WidthAt(first);
         if (springs.LeastWidth > width) return end - first == 1 ? new LineCost(Overfull, null) : null;
         var ratio = springs.Ratio(width);
         var isLast = end == _contexts.Length;
-        var fill = springs.NaturalWidth / width;
-        if (isLast && fill < RaggedBelow) return new LineCost(end - first == 1 && first > 0 && fill < LonelyBelow ? LonelyMeasure : 0, null);
-        return new LineCost(Badness(ratio) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
+        if (IsRagged(springs, width)) return new LineCost(end - first == 1 && first > 0 && springs.NaturalWidth / width < LonelyBelow ? LonelyMeasure : 0, null);
+        return new LineCost(Badness(ratio) + Crampedness(springs, width) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
     }
 
     // With a fixed count every system holds that many, counted anew from each asked-for break; a pickup comes on top.
@@ -112,7 +142,7 @@ internal sealed class SystemBreaker
     private double BreakCost(int at)
     {
         if (_contexts[at].Measure.BreakBefore) return 0;
-        if (_score.MeasuresPerSystem is { } fixedCount) return FixedCountCost(at, fixedCount);
+        if (_count is { } fixedCount) return FixedCountCost(at, fixedCount);
         var position = _positions[at];
         if (position == 0) return AtSection;
         return position % 4 == 0 ? 0 : position % 2 == 0 ? AfterTwo : Elsewhere;
@@ -133,6 +163,12 @@ internal sealed class SystemBreaker
     {
         var unit = ratio >= 1 ? (ratio - 1) / StretchUnit : (1 - ratio) / SqueezeUnit;
         return (unit * unit) + (ratio is > MostStretch or < MostSqueeze ? Beyond : 0);
+    }
+
+    private static double Crampedness(SystemSprings springs, double width)
+    {
+        var left = springs.Tension(width);
+        return left >= 1 ? 0 : (1 - left) * (1 - left) / (CrampedUnit * CrampedUnit);
     }
 
     private static LineFitness Fitness(double ratio) => ratio switch

@@ -9,8 +9,8 @@ namespace SheetPress.Engraving;
 /// </summary>
 internal static class KneedBeam
 {
-    /// <summary>Up to two octaves, in steps, the stems of the far notes are let grow.</summary>
-    public const int WidestPlainGroup = 14;
+    // Stems are let grow to two octaves and an octave more.
+    private const double LongestStem = 10.6;
 
     // White between the beams and the middle of the nearest heads: room for an accidental of the low notes.
     private const double HeadRoom = 2;
@@ -21,6 +21,12 @@ internal static class KneedBeam
     // Beams are placed on quarters of a space; one in the middle of a space would leave two thin wedges of white.
     private const double Grid = 0.25;
 
+    /// <summary>Whether the stem of the far note under an ordinary beam would be longer than good.</summary>
+    /// <param name="lowest">Lowest step of the group.</param>
+    /// <param name="highest">Highest step.</param>
+    /// <param name="beams">The greatest number of beams in it.</param>
+    public static bool IsTooWide(int lowest, int highest, int beams) => ((highest - lowest) / 2.0) + StemRules.Length(beams) > LongestStem;
+
     /// <summary>The lowest step of the high part, or null for a group with stems on one side.</summary>
     /// <param name="steps">Steps of each event, low to high; empty for a rest.</param>
     /// <param name="group">The group.</param>
@@ -29,7 +35,7 @@ internal static class KneedBeam
     {
         var events = new List<ImmutableArray<int>>();
         for (var i = group.First; i <= group.Last; i++) if (!steps[i].IsEmpty) events.Add(steps[i]);
-        if (events.Count < 2 || events.Max(e => e[^1]) - events.Min(e => e[0]) <= WidestPlainGroup) return null;
+        if (events.Count < 2 || !IsTooWide(events.Min(e => e[0]), events.Max(e => e[^1]), beams)) return null;
         events.Sort((a, b) => a[0].CompareTo(b[0]));
         var (low, high) = (0, 0);
         var highest = events[0][^1];

@@ -61,6 +61,10 @@ internal static class StemRules
         return [.. result.Select(d => d ?? StemDirection.Down)];
     }
 
+    /// <summary>Length of a stem with flags or beams.</summary>
+    /// <param name="flags">Their number.</param>
+    public static double Length(int flags) => Usual + (PerExtraFlag * Math.Max(0, flags - 2));
+
     /// <summary>y of the free end of an unbeamed stem.</summary>
     /// <param name="direction">Direction.</param>
     /// <param name="low">Step of the lowest head.</param>
@@ -68,7 +72,7 @@ internal static class StemRules
     /// <param name="flags">Number of flags.</param>
     public static double Tip(StemDirection direction, int low, int high, int flags)
     {
-        var length = Usual + (PerExtraFlag * Math.Max(0, flags - 2));
+        var length = Length(flags);
         if (direction == StemDirection.Up)
         {
             if (flags == 0 && high > 0) length = Math.Max(Shortest, length - (OutwardShortening * high));

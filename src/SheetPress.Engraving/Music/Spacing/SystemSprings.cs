@@ -77,6 +77,9 @@ internal sealed class SystemSprings
     /// <summary>How much the music is stretched (above 1) or squeezed at a width.</summary>
     public double Ratio(double width) => (width - FixedWidth) / (NaturalWidth - FixedWidth);
 
+    /// <summary>How much of the free space is left at a width that is not below the least: 1 at natural width, 0 when everything is as near as it may be.</summary>
+    public double Tension(double width) => Chain.TensionFor(width - Boundaries[^1].Right);
+
     /// <summary>Places of all nodes at a width.</summary>
     public double[] Positions(double width)
     {

@@ -1,4 +1,5 @@
 using SheetPress.Scores;
+using SheetPress.Theory;
 
 namespace SheetPress.Engraving.Tests;
 
@@ -32,4 +33,38 @@ public class SystemBreakerTests
             counts.SkipLast(1).Distinct().Count().ShouldBe(1, $"at {width}: {string.Join(' ', counts)}");
         }
     }
+
+    [Fact]
+    public void Few_notes_are_spaced_wider_throughout_to_keep_the_count_asked_for()
+    {
+        var systems = Systems(string.Concat(Enumerable.Repeat("E2:4 ", 8)), count: 2, width: 100);
+        systems.Select(s => s.LastMeasure - s.FirstMeasure + 1).ShouldBe([2, 2, 2, 2]);
+        foreach (var system in systems) system.StretchRatio.ShouldBeInRange(0.85, 1.6);
+    }
+
+    [Fact]
+    public void A_count_that_is_too_much_for_the_line_is_halved_for_the_whole_exercise()
+    {
+        var systems = Systems(string.Concat(Enumerable.Repeat(string.Concat(Enumerable.Repeat("E2:1/4 ", 16)), 8)), count: 4, width: 85);
+        systems.Select(s => s.LastMeasure - s.FirstMeasure + 1).ShouldBe([2, 2, 2, 2]);
+    }
+
+    [Fact]
+    public void Chord_symbols_are_not_crammed_into_one_line_across_a_new_part()
+    {
+        // Twelve bars fit such lines just so that no two chord symbols touch; the new part begins with the ninth.
+        static FrameMeasure With(int i, FrameMeasure m) => m with
+        {
+            Harmonies = [new HarmonyMark(Fraction.Zero, Chord.Parse("Gbmaj7#9"))],
+            Directions = i == 8 ? [new Direction(Fraction.Zero, DirectionKind.Rehearsal, "B")] : [],
+        };
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("E2:1 A2:1/2 ", 16)), meter: "3/8", frame: With);
+        for (var width = 100; width <= 124; width += 2)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.Select(s => s.FirstMeasure).ShouldBe([0, 8], $"at {width}");
+        }
+    }
+
+    private static IReadOnlyList<EngravedSystem> Systems(string text, int? count, double width) =>
+        ScoreEngraver.Engrave(ScoreText.Parse(text, header: h => h with { MeasuresPerSystem = count }), width, new EngravingOptions()).Systems;
 }
