@@ -28,7 +28,7 @@ internal sealed class SystemBreaker
     private const double VeryLooseAbove = 1.45;
 
     // Cost of a break by its place in the section: after four measures, after two, elsewhere; a section start is welcome.
-    private const double AtSection = -0.3;
+    private const double AtSection = -0.8;
     private const double AfterTwo = 0.8;
     private const double Elsewhere = 1.4;
 
