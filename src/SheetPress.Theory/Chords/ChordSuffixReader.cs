@@ -181,7 +181,7 @@ internal sealed class ChordSuffixReader(string text, int start, bool slashAdds =
     {
         _ = AcceptWord("pended");
         var at = At;
-        if (Accept("24") || Accept("42") || Accept("2/4") || Accept("4/2")) { suspendedSecond = suspendedFourth = true; return true; }
+        if (Accept("24") || Accept("42") || Accept("2/4") || (slashAdds && Accept("4/2"))) { suspendedSecond = suspendedFourth = true; return true; }
         if (Accept("2")) { suspendedSecond = true; return true; }
         suspendedFourth = true;
         if (Accept("4")) return true;
@@ -320,7 +320,7 @@ internal sealed class ChordSuffixReader(string text, int start, bool slashAdds =
 
     private int ReadTop()
     {
-        if (Accept("6/9") || Accept("69") || Accept("9/6")) { sixNine = true; return 6; }
+        if (Accept("6/9") || Accept("69") || (slashAdds && Accept("9/6"))) { sixNine = true; return 6; }
         if (Accept("13")) return 13;
         if (Accept("11")) return 11;
         if (Accept("9")) return 9;

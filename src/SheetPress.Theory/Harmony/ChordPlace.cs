@@ -23,4 +23,7 @@ internal sealed record ChordPlace
 
     /// <summary>The mode on the key's tonic from which it is borrowed, where it is.</summary>
     internal Mode? BorrowedFrom { get; init; }
+
+    /// <summary>The key that rules for a moment, spelled as the chords are written; null where the key itself rules.</summary>
+    internal Key? KeyOfMoment { get; init; }
 }

@@ -10,7 +10,32 @@ internal sealed class ChordPlacer(Key key)
     /// <param name="chord">The chord.</param>
     /// <param name="next">The next other chord; null at the end.</param>
     /// <param name="afterNext">The other chord after that.</param>
-    internal ChordPlace Place(Chord chord, Chord? next, Chord? afterNext)
+    /// <param name="moment">The key that rules for a moment; null where the key itself rules.</param>
+    internal ChordPlace Place(Chord chord, Chord? next, Chord? afterNext, Key? moment = null)
+    {
+        var place = PlaceInKey(chord, next, afterNext);
+        return moment is null ? place : InMoment(place, moment);
+    }
+
+    // The same place counted from the tonic of the moment: V7/III, vi7/III.
+    private ChordPlace InMoment(ChordPlace place, Key moment)
+    {
+        var tonic = Near(moment.Tonic, key.Fifths - 6, key.Fifths + (key.HasMinorThird ? 10 : 6));
+        var target = RomanNumeral.FromChord(new Chord(tonic, ChordQualities.Row(moment.HasMinorThird ? "m" : "")), key);
+        var signature = tonic.Fifths - (moment.HasMinorThird ? 3 : 0);
+        var chord = WithRoot(place.Chord, Near(place.Chord.Root, signature - 6, signature + 10));
+        var applied = place with { KeyOfMoment = moment, Target = target, Numeral = RomanNumeral.FromChord(chord, key, target) };
+        return Steps.Up(tonic, chord.Root) switch
+        {
+            0 => applied with { Function = HarmonicFunction.TonicOfMoment },
+            7 when chord.Quality.IsDominantSeventh() => applied with { Function = HarmonicFunction.SecondaryDominant },
+            2 when place.Function == HarmonicFunction.SupertonicOf => applied with { Function = HarmonicFunction.SupertonicOf },
+            _ when place.Function is HarmonicFunction.SecondaryDominant or HarmonicFunction.SupertonicOf or HarmonicFunction.LeadingToneOf => place with { KeyOfMoment = moment },
+            _ => applied with { Function = HarmonicFunction.ChordOfMoment },
+        };
+    }
+
+    private ChordPlace PlaceInKey(Chord chord, Chord? next, Chord? afterNext)
     {
         var read = ReadInKey(chord);
         var place = new ChordPlace
@@ -21,6 +46,10 @@ internal sealed class ChordPlacer(Key key)
             Function = HarmonicFunction.Chromatic,
             IsDiatonic = IsInKey(read),
         };
+        if (place.IsDiatonic && chord.Bass is { } bass && AboveTonic(bass) == 7 && AboveTonic(chord.Root) is 2 or 5 && !chord.Quality.IsHalfDiminished())
+        {
+            return place with { Function = HarmonicFunction.SuspendedDominant };
+        }
         if (chord.Quality.IsDominantSeventh()) return PlaceDominant(place, read, next);
         if (chord.Quality.IsDiminished()) return PlaceDiminished(place, read, next);
         if (chord.Quality.IsHalfDiminished()) return PlaceHalfDiminished(place, read, next);
@@ -49,7 +78,9 @@ internal sealed class ChordPlacer(Key key)
     internal Chord ReadInKey(Chord chord)
     {
         // From the flat second (five fifths down) to the raised second and sixth (nine and ten up) a root is at home; beyond, the other spelling is meant.
-        return WithRoot(chord, Near(chord.Root, key.Fifths - 6, key.Fifths + 10));
+        // In a major key a major or dominant chord is on the flat second and sixth rather than on the sharp first and fifth: E7 in E flat is bII7.
+        var leads = key.HasMinorThird || chord.Quality.Shape.Third is not { Alteration: 0 };
+        return WithRoot(chord, Near(chord.Root, key.Fifths - 6, key.Fifths + (leads ? 10 : 6)));
     }
 
     // The same chord by sound on another spelling of its root, the bass spelled near it.
@@ -85,7 +116,7 @@ internal sealed class ChordPlacer(Key key)
         var isBlues = !key.HasMinorThird && above is 0 or 5;
         if (above == 0 && isBlues && (next is null || !resolves || next.Quality.IsDominantSeventh())) return place with { Function = HarmonicFunction.BluesTonic };
         if (resolves) return AsDominantOf(place, chord, Bare(goal, next));
-        if (above == 10 && next is not null && AboveTonic(next.Root) == 0) return place with { Function = HarmonicFunction.BackdoorDominant };
+        if (above == 10 && next is not null && IsHome(next)) return place with { Function = HarmonicFunction.BackdoorDominant };
         if (next is not null && Steps.DownHalfStep(chord, next)) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(next.Root, next) };
         if (isBlues) return place with { Function = HarmonicFunction.BluesSubdominant };
         if (above is 1 or 8) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(key.NoteOf(above == 1 ? 1 : 5), null) };
@@ -99,13 +130,14 @@ internal sealed class ChordPlacer(Key key)
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
         if (next is not null)
         {
-            // #iv°7 to the tonic over its fifth leads to that bass, although it holds the tonic.
-            if (AboveTonic(next.Lowest) == 7 && Steps.Up(chord.Root, next.Lowest) == 1) return AsLeadingToneOf(place, chord, Bare(next.Lowest, null));
+            // #iv°7 to the tonic over its fifth leads to that bass, although it holds the tonic; so to any bass of another chord than the tonic.
+            if ((AboveTonic(next.Lowest) == 7 || (next.Bass is not null && AboveTonic(next.Root) != 0 && CanBeGoal(next.Lowest))) && Steps.Up(chord.Root, next.Lowest) == 1) return AsLeadingToneOf(place, chord, Bare(next.Lowest, null));
             if (HasSound(chord, next.Root)) return place with { Function = HarmonicFunction.CommonToneDiminished };
             if (Steps.UpHalfStep(chord, next)) return AsLeadingToneOf(place, chord, Bare(next.Root, next));
             if (Steps.Up(chord.Root, next.Lowest) == 1) return AsLeadingToneOf(place, chord, Bare(next.Lowest, null));
             if (Steps.DownHalfStep(chord, next) || Steps.Up(chord.Root, next.Lowest) == 11) return place with { Function = HarmonicFunction.PassingDiminished };
         }
+        if (AboveTonic(chord.Root) == 0) return place with { Function = HarmonicFunction.CommonToneDiminished };
         var goal = chord.Root + Interval.MinorSecond;
         return CanBeGoal(goal) ? AsLeadingToneOf(place, chord, Bare(goal, null)) : OrBorrowed(place, chord);
     }
@@ -116,6 +148,7 @@ internal sealed class ChordPlacer(Key key)
         if (LeadsToDominant(chord, next)) return AsSupertonicOf(place, chord);
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
         if (above == 11) return place with { Function = HarmonicFunction.LeadingTone };
+        if (above == 2 && key.HasMinorThird) return place with { Function = HarmonicFunction.Subdominant };
         return above == 6 ? place with { Function = HarmonicFunction.RaisedFourth } : OrBorrowed(place, chord);
     }
 
@@ -125,9 +158,21 @@ internal sealed class ChordPlacer(Key key)
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
         if (above == 0 && key.HasMinorThird) return place with { Function = HarmonicFunction.Tonic };
         // iv bVII7 I comes home by the back door: iv is borrowed then, and no second degree of bIII.
-        var comesHome = above == 5 && afterNext is not null && AboveTonic(afterNext.Root) == 0;
-        return LeadsToDominant(chord, next) && !comesHome ? AsSupertonicOf(place, chord) : OrBorrowed(place, chord);
+        var comesHome = above == 5 && afterNext is not null && IsHome(afterNext);
+        if (LeadsToDominant(chord, next) && !comesHome) return AsSupertonicOf(place, chord);
+        // A sixth or major seventh on a minor chord of the key, as in a line that moves inside it, leaves its place alone.
+        return IsInKey(new Chord(chord.Root, ChordQualities.Row("m"))) ? place with { Function = DiatonicFunction(place, chord) } : OrSliding(OrBorrowed(place, chord), next);
     }
+
+    private ChordPlace OrSliding(ChordPlace place, Chord? next)
+    {
+        if (place.Function != HarmonicFunction.Chromatic || next is null || !(Steps.UpHalfStep(place.Chord, next) || Steps.DownHalfStep(place.Chord, next))) return place;
+        var isAlike = place.Chord.Quality.IsPlainMinor() ? next.Quality.IsPlainMinor() : next.Quality.IsPlainMajor();
+        return isAlike ? place with { Function = HarmonicFunction.Sliding, Target = Bare(next.Root, next) } : place;
+    }
+
+    // The tonic, or in a major key the third degree in its place.
+    private bool IsHome(Chord chord) => AboveTonic(chord.Root) == 0 || (!key.HasMinorThird && AboveTonic(chord.Root) == 4 && chord.Quality.IsPlainMinor());
 
     private ChordPlace PlaceMajor(ChordPlace place, Chord chord, Chord? next)
     {
@@ -143,7 +188,9 @@ internal sealed class ChordPlacer(Key key)
         }
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
         if (resolves) return AsDominantOf(place, chord, Bare(goal, next));
-        return above == 1 ? place with { Function = HarmonicFunction.FlatSecond } : OrBorrowed(place, chord);
+        // III+ of a minor key holds its leading tone.
+        if (above == 3 && key.HasMinorThird && chord.Quality.Shape.FifthIs(1)) return place with { Function = HarmonicFunction.TonicSubstitute };
+        return above == 1 ? place with { Function = HarmonicFunction.FlatSecond } : OrSliding(OrBorrowed(place, chord), next);
     }
 
     private ChordPlace AsDominantOf(ChordPlace place, Chord chord, RomanNumeral target) =>

@@ -17,6 +17,7 @@ public static class HarmonicAnalysis
         wording ??= HarmonyWording.English;
         var placer = new ChordPlacer(key);
         var chooser = new ScaleChooser(key);
+        var moments = KeysOfMoment.Find(progression, key);
         var result = ImmutableArray.CreateBuilder<ChordAnalysis?>(progression.Count);
         for (var i = 0; i < progression.Count; i++)
         {
@@ -27,7 +28,7 @@ public static class HarmonicAnalysis
             }
             var next = NextOther(progression, i);
             var afterNext = next is null ? null : NextOther(progression, next.Value);
-            result.Add(Analyze(placer.Place(chord, At(next), At(afterNext)), chooser, key, wording));
+            result.Add(Analyze(placer.Place(chord, At(next), At(afterNext), moments[i]), chooser, key, wording));
         }
         return result.MoveToImmutable();
 
@@ -53,12 +54,13 @@ public static class HarmonicAnalysis
         var function = HarmonyWording.Fill(
             wording[place.Function],
             "target", place.Target is { } target ? MarkedText.Mark(target) : "",
-            "key", wording.KeyName(key.Tonic, place.BorrowedFrom ?? key.Mode),
+            "key", place.KeyOfMoment is { } moment ? wording.KeyName(moment.Tonic, moment.Mode) : wording.KeyName(key.Tonic, place.BorrowedFrom ?? key.Mode),
             "mode", wording[key.Mode]);
         var parent = reason == ScaleReason.HarmonicMinorSeventhMode ? place.ReadRoot + Interval.MinorSecond : place.ReadRoot + Interval.PerfectFourth;
+        if (place.ReadRoot != chord.Root) parent = parent.Simplest;
         var why = HarmonyWording.Fill(
             wording[reason],
-            "key", wording.KeyName(key.Tonic, reason == ScaleReason.ParallelMode ? place.BorrowedFrom!.Value : key.Mode),
+            "key", reason == ScaleReason.KeyOfMoment ? wording.KeyName(place.KeyOfMoment!.Tonic, place.KeyOfMoment.Mode) : wording.KeyName(key.Tonic, reason == ScaleReason.ParallelMode ? place.BorrowedFrom!.Value : key.Mode),
             "root", chord.Root.ToDisplayString(),
             "note", parent.ToDisplayString(),
             "changed", wording.List(Names(changed)));

@@ -47,6 +47,14 @@ public enum HarmonicFunction
     PassingDiminished,
     /// <summary>A diminished chord around a chord that shares its tones.</summary>
     CommonToneDiminished,
+    /// <summary>Subdominant tones over the root of the dominant, which they suspend.</summary>
+    SuspendedDominant,
+    /// <summary>The tonic of a key that rules for a moment, reached from its own dominant.</summary>
+    TonicOfMoment,
+    /// <summary>Another chord of a key that rules for a moment.</summary>
+    ChordOfMoment,
+    /// <summary>A half step away from a chord of the same kind, into which it slides.</summary>
+    Sliding,
     /// <summary>None of these.</summary>
     Chromatic,
 }

@@ -26,11 +26,16 @@ internal static class HarmonyWordingEnglish
         function ModalColor: color chord of the {mode} mode
         function PassingDiminished: passing diminished
         function CommonToneDiminished: common-tone diminished
+        function SuspendedDominant: suspended dominant
+        function TonicOfMoment: tonic of {key} for a moment
+        function ChordOfMoment: belongs to {key} for a moment
+        function Sliding: passing chord, slides into {target}
         function Chromatic: chromatic
         reason KeyMode: the notes of {key}, from {root}
         reason ParallelMode: the notes of {key}, where the chord comes from
         reason HarmonicMinorFifthMode: fifth mode of {note} harmonic minor
         reason HarmonicMinorSeventhMode: seventh mode of {note} harmonic minor
+        reason KeyOfMoment: the notes of {key}, the key of the moment
         reason KeepsKey: the notes of the key but for {changed}
         reason UnresolvedDominant: usual over a dominant that does not fall a fifth
         reason Blues: the scale of a dominant seventh, as in the blues
@@ -44,6 +49,8 @@ internal static class HarmonyWordingEnglish
         pattern MinorTwoFiveOne: {chords} is a minor [ii]–[V]–[i] into {key}: the roots climb a fourth twice, and home is on {last}.
         pattern SubstituteTwoFiveOne: {chords} is a [ii]–[V]–[I] with a tritone substitute in the middle: the roots walk home in half steps.
         pattern TwoFive: {chords} is a [ii]–[V] that asks for {goal}.
+        pattern TwoFiveOnward: {chords} is a ii–V into {last}, which becomes a ii at once and goes on.
+        pattern SlidingTwoFive: {chords} is a ii–V a half step above the next one, into which it slides.
         pattern CycleOfFourths: From {first} to {last} each root is a fourth above the one before: one string up at the same fret where strings are tuned in fourths.
         pattern CycleOfFourthsWithTritone: From {first} to {last} each root is a fourth above the one before, one string up at the same fret where strings are tuned in fourths; only from {from} to {to} it is a tritone, one fret further.
         pattern Turnaround: {chords} is a turnaround: it leaves home, goes round and leads back to the top.

@@ -78,29 +78,41 @@ internal sealed class PatternFinder
         if (i + 1 >= spans.Count || !IsSupertonic(i)) return;
         if (Fourth(i) && IsDominant(i + 1))
         {
-            if (Fourth(i + 1) && IsHome(i + 2))
+            if (Fourth(i + 1) && GoesOn(i + 2))
+            {
+                Add(ProgressionPatternKind.TwoFiveOnward, i, i + 2);
+            }
+            else if (Fourth(i + 1) && IsHome(i + 2))
             {
                 var minor = At(i + 2).Quality.IsPlainMinor();
                 Add(minor ? ProgressionPatternKind.MinorTwoFiveOne : ProgressionPatternKind.MajorTwoFiveOne, i, i + 2, "key", wording.KeyName(At(i + 2).Root, minor ? Mode.Minor : Mode.Major));
+            }
+            else if (i + 3 < spans.Count && At(i + 1).Quality.IsDominantSeventh() && Steps.DownHalfStep(At(i), At(i + 2)) && IsSupertonic(i + 2) && Fourth(i + 2) && IsDominant(i + 3))
+            {
+                Add(ProgressionPatternKind.SlidingTwoFive, i, i + 1);
             }
             else if (At(i + 1).Quality.IsDominantSeventh() && Above(i) != 0 && !IsBackdoor(i + 1))
             {
                 Add(ProgressionPatternKind.TwoFive, i, i + 1, "goal", (At(i + 1).Root + Interval.PerfectFourth).ToDisplayString());
             }
         }
-        else if (HalfStepDown(i) && At(i + 1).Quality.IsDominantSeventh() && HalfStepDown(i + 1) && IsHome(i + 2))
+        else if (HalfStepDown(i) && At(i + 1).Quality.IsDominantSeventh() && HalfStepDown(i + 1) && IsHome(i + 2) && !GoesOn(i + 2))
         {
             Add(ProgressionPatternKind.SubstituteTwoFiveOne, i, i + 2);
         }
     }
 
+    // A minor chord that is not the tonic and leads to a dominant at once, a fourth up or a half step down, is a ii and no place to rest.
+    private bool GoesOn(int i) =>
+        Above(i) != 0 && At(i).Quality.IsPlainMinor() && i + 1 < spans.Count && At(i + 1).Quality.IsDominantSeventh() && (Fourth(i) || HalfStepDown(i));
+
     private void FindTurnaround(int i)
     {
         if (i + 3 >= spans.Count) return;
         // I or III; VI, or the chord a tritone away from it, or a diminished chord between; II or its tritone substitute; V or its.
-        var leavesHome = Above(i) is 0 or 3 or 4;
+        var leavesHome = Above(i) == 0 || (Above(i) == (key.HasMinorThird ? 3 : 4) && !At(i).Quality.IsDominantSeventh());
         var sixth = Above(i + 1) is 8 or 9 || (Above(i + 1) is 1 or 3 && Above(i) != Above(i + 1) && (At(i + 1).Quality.IsDiminished() || At(i + 1).Quality.IsDominantSeventh()));
-        var second = Above(i + 2) is 2 || (Above(i + 2) == 8 && !At(i + 2).Quality.Shape.IsMinor);
+        var second = Above(i + 2) is 2 || (Above(i + 2) == 8 && (At(i + 2).Quality.IsDominantSeventh() || Above(i + 1) == 3));
         var fifth = Above(i + 3) is 7 or 1;
         // Only where it leads to the top, home, or to the third degree in its place.
         var returns = i + 4 == spans.Count || Above(i + 4) is 0 or 3 or 4;
@@ -137,9 +149,13 @@ internal sealed class PatternFinder
     {
         if (i + 1 >= spans.Count || At(i).Quality.Find(3) is not { Alteration: 0 } third) return;
         var (chord, goal) = (placer.ReadInKey(At(i)), placer.ReadInKey(At(i + 1)));
+        // The spelling on the page, where it tells the same.
+        if (At(i).Root + Interval.PerfectFourth == At(i + 1).Root) (chord, goal) = (At(i), At(i + 1));
         if (HalfStepDown(i) && chord.Quality.IsDominantSeventh())
         {
-            var other = new Chord(goal.Root + Interval.PerfectFifth, ChordQualities.Row("7"));
+            // The key's own dominant that steps down is no substitute, nor does anything resolve into a diminished chord.
+            if (Above(i) == 7 || goal.Quality.IsHalfDiminished() || goal.Quality.IsDiminished()) return;
+            var other = new Chord(goal.Root + Interval.PerfectFifth, ChordQualities.Row("7")).Readable;
             Add(ProgressionPatternKind.TritoneSubstitute, i, i + 1, "other", MarkedText.Mark(other));
             return;
         }
@@ -163,7 +179,8 @@ internal sealed class PatternFinder
 
     private void FindDeceptive(int i)
     {
-        if (i + 1 >= spans.Count || Above(i) != 7 || !IsDominant(i)) return;
+        // In root position: V over its third that walks down to vi deceives nobody.
+        if (i + 1 >= spans.Count || Above(i) != 7 || !IsDominant(i) || At(i).Bass is not null || At(i + 1).Bass is not null) return;
         var arrival = key.HasMinorThird ? At(i + 1).Quality.IsPlainMajor() && Above(i + 1) == 8 : At(i + 1).Quality.IsPlainMinor() && Above(i + 1) == 9;
         if (arrival) Add(ProgressionPatternKind.DeceptiveCadence, i, i + 1, "goal", MarkedText.Mark(new Chord(key.Tonic, ChordQualities.Row(key.HasMinorThird ? "m" : ""))));
     }
@@ -208,7 +225,7 @@ internal sealed class PatternFinder
         if (Above(last) == 7 && IsDominant(last)) Add(ProgressionPatternKind.HalfClose, last, last);
         if (Above(last) != 0 || !IsHome(last)) return;
         if (Above(last - 1) == 7 && IsDominant(last - 1)) Add(ProgressionPatternKind.FullClose, last - 1, last);
-        if (Above(last - 1) == 5) Add(ProgressionPatternKind.PlagalClose, last - 1, last);
+        if (Above(last - 1) == 5 && Steps.Up(key.Tonic, At(last - 1).Lowest) != 7) Add(ProgressionPatternKind.PlagalClose, last - 1, last);
     }
 
     private void Add(ProgressionPatternKind kind, int first, int last, params string[] values)

@@ -11,6 +11,10 @@ public enum ProgressionPatternKind
     SubstituteTwoFiveOne,
     /// <summary>ii7 V7 without its goal.</summary>
     TwoFive,
+    /// <summary>ii V and a minor chord that is the ii of the dominant that follows.</summary>
+    TwoFiveOnward,
+    /// <summary>ii7 V7 a half step above the next ii7 V7.</summary>
+    SlidingTwoFive,
     /// <summary>Four or more roots, each a fourth above the one before.</summary>
     CycleOfFourths,
     /// <summary>The same inside a key, where one step is a tritone.</summary>

@@ -18,7 +18,7 @@ internal sealed class ScaleChooser(Key key)
         var chord = place.Chord;
         if (place.IsDiatonic) return (new Scale(chord.Root, ModeOnRoot(place.Numeral)), ScaleReason.KeyMode);
         var fitting = ChordScales.For(AsDominant(place) ?? chord.Quality);
-        if (FixedChoice(place.Function) is { } name && Find(fitting, name) is { } choice)
+        if (FixedChoice(place.Function) is { } name && (Find(fitting, name) ?? WithFlatFifth(name, chord.Quality)) is { } choice)
         {
             var fixedScale = new Scale(chord.Root, choice);
             return (fixedScale, name switch
@@ -30,6 +30,15 @@ internal sealed class ScaleChooser(Key key)
         }
         var scale = new Scale(chord.Root, chord.Quality.IsHalfDiminished() ? fitting[0] : Nearest(fitting, place));
         return (scale, ReasonOf(scale, place));
+    }
+
+    // The flat fifth of a 7b5 sounds as the raised fourth of lydian dominant.
+    private static ScaleType? WithFlatFifth(string name, ChordQuality quality)
+    {
+        if (name != "lydian dominant" || !quality.Shape.FifthIs(-1)) return null;
+        var type = ScaleTypes.Get(name);
+        foreach (var degree in quality.Degrees) if (!type.Sounds(degree.HalfSteps)) return null;
+        return type;
     }
 
     private static string? FixedChoice(HarmonicFunction function) => function switch
@@ -50,10 +59,12 @@ internal sealed class ScaleChooser(Key key)
         return ImmutableCollectionsMarshal.AsImmutableArray(changed);
     }
 
-    private int CountOutside(Scale scale)
+    private int CountOutside(Scale scale) => CountOutside(scale, own);
+
+    private static int CountOutside(Scale scale, Scale of)
     {
         var count = 0;
-        foreach (var note in scale.Notes) if (!own.ContainsSound(note)) count++;
+        foreach (var note in scale.Notes) if (!of.ContainsSound(note)) count++;
         return count;
     }
 
@@ -64,10 +75,11 @@ internal sealed class ScaleChooser(Key key)
         var falls = place.Function is HarmonicFunction.Dominant or HarmonicFunction.SecondaryDominant;
         var best = types[0];
         var fewest = int.MaxValue;
+        var ruling = place.KeyOfMoment?.Scale ?? own;
         foreach (var type in types)
         {
             if (falls && type.Name == "lydian dominant" && types.Length > 1) continue;
-            var count = CountOutside(new Scale(place.Chord.Root, type));
+            var count = CountOutside(new Scale(place.Chord.Root, type), ruling);
             if (count < fewest) (best, fewest) = (type, count);
         }
         return best;
@@ -83,12 +95,14 @@ internal sealed class ScaleChooser(Key key)
 
     private ScaleReason ReasonOf(Scale scale, ChordPlace place)
     {
+        if (place.KeyOfMoment is { } moment && CountOutside(scale, moment.Scale) == 0) return ScaleReason.KeyOfMoment;
+        if (CountOutside(scale) == 0) return ScaleReason.KeyMode;
         if (place.BorrowedFrom is { } mode && Holds(new Scale(key.Tonic, mode.Scale()), scale)) return ScaleReason.ParallelMode;
         return scale.Type.Name switch
         {
             "phrygian dominant" => ScaleReason.HarmonicMinorFifthMode,
             "ultralocrian" => ScaleReason.HarmonicMinorSeventhMode,
-            "altered" => ScaleReason.AlteredTensions,
+            "altered" when place.Chord.Quality.Shape is var shape && (shape.Has(9, -1) || shape.Has(9, 1)) => ScaleReason.AlteredTensions,
             "half-whole diminished" => ScaleReason.AlteredNinth,
             "whole tone" => ScaleReason.AlteredFifth,
             "whole-half diminished" => ScaleReason.DiminishedChord,

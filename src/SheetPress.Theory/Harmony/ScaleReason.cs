@@ -11,6 +11,8 @@ public enum ScaleReason
     HarmonicMinorFifthMode,
     /// <summary>The seventh mode of harmonic minor on the chord that the diminished chord leads to.</summary>
     HarmonicMinorSeventhMode,
+    /// <summary>The notes of a key that rules for a moment.</summary>
+    KeyOfMoment,
     /// <summary>Of the scales that fit, the one that keeps most notes of the key.</summary>
     KeepsKey,
     /// <summary>Lydian dominant over a dominant that does not fall a fifth.</summary>

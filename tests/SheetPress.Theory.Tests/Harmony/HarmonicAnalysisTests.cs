@@ -42,7 +42,7 @@ public class HarmonicAnalysisTests
     [InlineData("C major", "E Am", "V/vi", HarmonicFunction.SecondaryDominant, "E phrygian dominant")]
     [InlineData("C major", "A7", "V7/ii", HarmonicFunction.SecondaryDominant, "A mixolydian b6")]
     [InlineData("C major", "Eb7 Abmaj7", "V7/bVI", HarmonicFunction.SecondaryDominant, "Eb mixolydian")]
-    [InlineData("C major", "Gb7 Bmaj7", "V7/VII", HarmonicFunction.SecondaryDominant, "Gb phrygian dominant")]
+    [InlineData("C major", "Gb7 Bmaj7", "V7/VII", HarmonicFunction.SecondaryDominant, "Gb mixolydian")]
     [InlineData("C major", "Db7 Cmaj7", "bII7", HarmonicFunction.SubstituteDominant, "Db lydian dominant")]
     [InlineData("C major", "Ab7 G7", "bVI7", HarmonicFunction.SubstituteDominant, "Ab lydian dominant")]
     [InlineData("C major", "Eb7 Dm7", "bIII7", HarmonicFunction.SubstituteDominant, "Eb lydian dominant")]
@@ -89,6 +89,41 @@ public class HarmonicAnalysisTests
         analysis.Kind.ShouldBe(function, analysis.Function);
         analysis.Scale.ToString().ShouldBe(scale, analysis.ScaleReason);
         analysis.Numeral.ToString().ShouldBe(numeral);
+    }
+
+    // Modulations without a new signature, suspended dominants over a bass, line clichés, chords that slide: common practice.
+    [Theory]
+    [InlineData("C major", "F#m7 B7 Emaj7 C#m7 F#m7 B7 Emaj7 Dm7", "ii7/III V7/III Imaj7/III vi7/III ii7/III V7/III Imaj7/III ii7")]
+    [InlineData("Ab major", "Dm7 G7 Cmaj7 Cm7 Fm7", "ii7/III V7/III Imaj7/III iii7 vi7")]
+    [InlineData("Ab major", "D7 Gmaj7 F#m7b5 B7b9 Emaj7 C7#5 Fm7", "V7/VII Imaj7/VII iiø7/bVI V7b9/bVI Imaj7/bVI V7#5/vi vi7")]
+    [InlineData("G major", "Gm7 C7 Fmaj7 Fm7 Bb7 Ebmaj7", "ii7/bVII V7/bVII Imaj7/bVII ii7/bVI V7/bVI Imaj7/bVI")]
+    [InlineData("B major", "D7 Gmaj7 Bb7 Ebmaj7 F#7 B6", "V7/bVI Imaj7/bVI V7/III Imaj7/III V7 I6")]
+    [InlineData("Eb major", "B7 E7 Ebmaj7", "V7/bII bII7 Imaj7")]
+    [InlineData("Bb major", "Dm7 G7 Cm7 F7 Bb6", "iii7 V7/ii ii7 V7 I6")]
+    [InlineData("C major", "E7 Am D7 G", "V7/vi vi V7/V V")]
+    public void Numerals(string key, string progression, string numerals) =>
+        string.Join(' ', Analyze(key, progression).Select(a => a.Roman)).ShouldBe(numerals);
+
+    [Theory]
+    [InlineData("C major", "B7 Emaj7", "secondary dominant of III", "the notes of E major, the key of the moment")]
+    [InlineData("C major", "B7 Em7", "secondary dominant of iii", "fifth mode of E harmonic minor")]
+    [InlineData("E major", "A/B E", "suspended dominant", "the notes of E major, from A")]
+    [InlineData("E major", "F#m7/B E", "suspended dominant", "the notes of E major, from F♯")]
+    [InlineData("Eb major", "Cm6 Abmaj7", "tonic substitute", "the notes of the key but for A")]
+    [InlineData("F major", "Abm7 Gm7", "passing chord, slides into ii", "holds every tone of the chord")]
+    [InlineData("F major", "Eb7 Am7", "backdoor dominant", "usual over a dominant that does not fall a fifth")]
+    [InlineData("D major", "Ddim7 Em7", "common-tone diminished", "chord tones, each with a half step below")]
+    [InlineData("G major", "G#dim7 D/A", "leading-tone chord of ii", "seventh mode of A harmonic minor")]
+    [InlineData("C minor", "Dm11b5 G7", "subdominant", "the notes of the key but for E")]
+    [InlineData("C minor", "Ebmaj7#5 Abmaj7", "tonic substitute", "the notes of the key but for B")]
+    [InlineData("F minor", "Fm#5 Fm6", "tonic", "the notes of F minor, from F")]
+    [InlineData("G minor", "D7#5 Gm", "dominant", "the notes of the key but for F♯ and G♯")]
+    [InlineData("F major", "Gb7b5 F", "tritone substitute, leads to I", "usual over a dominant that does not fall a fifth")]
+    public void Phrases_of_less_common_places(string key, string progression, string function, string reason)
+    {
+        var analysis = Analyze(key, progression)[0];
+        analysis.Function.ShouldBe(function);
+        analysis.ScaleReason.ShouldBe(reason);
     }
 
     [Theory]
