@@ -129,7 +129,9 @@ internal sealed class FieldReader
             case MappingNode mapping:
                 foreach (var entry in mapping.Entries)
                 {
-                    parts.Add(entry.Name.As($"[{entry.Name.Value}]"));
+                    // "{C, F, G}" is a list that someone put into the wrong brackets.
+                    var isBar = entry.Value is ScalarNode { IsEmpty: true };
+                    parts.Add(isBar ? entry.Name : entry.Name.As($"[{entry.Name.Value}]"));
                     parts.AddRange(JoinBars(entry.Value));
                 }
                 break;

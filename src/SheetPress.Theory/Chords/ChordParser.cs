@@ -17,6 +17,7 @@ public static class ChordParser
     public static ChordParseResult Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        text = WithoutSuperscripts(text);
         var start = 0;
         while (start < text.Length && char.IsWhiteSpace(text[start])) start++;
         var end = text.Length;
@@ -31,7 +32,7 @@ public static class ChordParser
         var reader = new ChordSuffixReader(symbol, suffixStart, slashAdds: true);
         if (reader.Read() is not { } shape)
         {
-            return Error(reader.At, reader.Error!, RootMeant(symbol, start, suffixStart) ?? NearestSymbol.Find(root, symbol, suffixStart));
+            return Error(reader.At, reader.Error!, RootMeant(symbol, start, suffixStart) ?? SlashMeant(symbol) ?? NearestSymbol.Find(root, symbol, suffixStart));
         }
         var quality = ChordQualities.Of(shape);
         if (reader.At == symbol.Length) return new() { Chord = new(root, quality), IsAmbiguous = reader.IsBareNumber };
@@ -41,6 +42,19 @@ public static class ChordParser
             return new() { Chord = new(root, quality, bass == root ? null : bass), IsAmbiguous = reader.IsBareNumber };
         }
         return BassError(new Chord(root, quality), symbol, bassStart, suffixStart);
+    }
+
+    // Raised figures and signs, as they come from web pages, stand for the plain ones; so does the hyphen that keeps a line together.
+    private static string WithoutSuperscripts(string text)
+    {
+        const string Raised = "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻⁽⁾‑";
+        const string Plain = "0123456789+-()-";
+        var plain = "";
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (!char.IsAscii(text[i]) && Raised.IndexOf(text[i], StringComparison.Ordinal) is >= 0 and var at) plain = (plain.Length > 0 ? plain : text).Remove(i, 1).Insert(i, Plain[at..(at + 1)]);
+        }
+        return plain.Length > 0 ? plain : text;
     }
 
     private static ChordParseResult BassError(Chord chord, string symbol, int bassStart, int suffixStart)
@@ -57,6 +71,9 @@ public static class ChordParser
 
         ChordParseResult Bass(NoteName note) => Error(bassStart, "After the slash comes the bass as a note, a capital letter", (chord with { Bass = note }).ToString());
     }
+
+    private static string? SlashMeant(string symbol) =>
+        symbol.Contains('\\', StringComparison.Ordinal) && symbol.Replace('\\', '/') is var meant && Parse(meant).Success ? meant : null;
 
     // A flat written as a capital B (EB7), and the note names of other languages (Es7, Fis).
     private static string? RootMeant(string symbol, int start, int suffixStart)

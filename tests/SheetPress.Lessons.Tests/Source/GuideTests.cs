@@ -40,7 +40,7 @@ public class GuideTests
     public void Blocks_read_without_a_finding()
     {
         var blocks = string.Join('\n', Lines).Split("```yaml\n").Skip(1).Select(b => b[..b.IndexOf("```", StringComparison.Ordinal)].TrimEnd()).ToArray();
-        blocks.Length.ShouldBe(7);
+        blocks.Length.ShouldBe(8);
         foreach (var block in blocks)
         {
             if (block.Contains("\nlines:", StringComparison.Ordinal))

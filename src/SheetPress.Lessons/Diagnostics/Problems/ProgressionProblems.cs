@@ -94,6 +94,9 @@ public static class ProgressionProblems
     /// <summary>The name of a part where a chord should be.</summary>
     public static Problem NameForChord(string text) => Error(DiagnosticCodes.UnknownChord, $"'{text}' is no chord.", $"Write the name of a part in square brackets at the front of its first bar: [{text}].");
 
+    /// <summary>A dash or an arrow between chords.</summary>
+    public static Problem SignBetweenChords(string text) => Error(DiagnosticCodes.SignForChord, $"'{text}' does not stand between chords.", "Write | between bars, and a blank between chords that share a bar: C | F G | Am.");
+
     /// <summary>A degree of the key as a plain number.</summary>
     public static Problem NumberForChord(string text, string numeral) =>
         new(DiagnosticCodes.SignForChord, Severity.Error, $"'{text}' is no chord.", $"Degrees of the key are written as roman numerals, {numeral}; beats go behind a colon: Cm7:2.") { Suggestion = numeral };

@@ -7,8 +7,6 @@ namespace SheetPress.Lessons;
 /// <param name="bag">Where problems go.</param>
 internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag)
 {
-    private static readonly string[] Numerals = ["I", "II", "III", "IV", "V", "VI", "VII"];
-
     /// <summary>Whether a text is written like a roman numeral: accidentals, then I or V in either case.</summary>
     public static bool LooksRoman(string text)
     {
@@ -41,7 +39,11 @@ internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag
 
     private static Problem WhatIsWrong(string text, string? before, ChordParseResult result)
     {
-        if (text.Length == 1 && text[0] is >= '1' and <= '7') return ProgressionProblems.NumberForChord(text, Numerals[text[0] - '1']);
+        if (text is "-" or "–" or "—" or ">" or "->" or "→" or ";" or "+") return ProgressionProblems.SignBetweenChords(text);
+        if (text[0] is >= '1' and <= '7' && ChordParser.Parse("C" + text[1..]) is { Chord: { Bass: null } kind, IsAmbiguous: false })
+        {
+            return ProgressionProblems.NumberForChord(text, new RomanNumeral(text[0] - '0', 0, kind.Quality).ToDisplayString());
+        }
         if (before is not null && ChordParser.Parse(before + text).Success) return ProgressionProblems.KindAlone(text, before + text);
         if (Parted(text) is { } parted) return ProgressionProblems.ChordsJoined(text, parted);
         if (!text.Any(char.IsAsciiLetter)) return ProgressionProblems.SignForChord(text);

@@ -133,6 +133,7 @@ public class ProgressionReaderTests
     [InlineData("progression:\n  - Cm7 | Fm7 F#dim7\n  - G7 | Cm7")]
     [InlineData("progression: [Cm7, Fm7 F#dim7, G7, Cm7]")]
     [InlineData("progression: [[Cm7], [Fm7, F#dim7], [G7], [Cm7]]")]
+    [InlineData("progression: {Cm7, Fm7 F#dim7, G7, Cm7 |}")]
     [InlineData("progression:\n  - [Cm7]\n  - [Fm7, F#dim7]\n  - [G7]\n  - [Cm7]")]
     [InlineData("progression: \"i7 | iv7 #iv°7 | V7 | i7\"")]
     [InlineData("progression:\n  Cm7 |\n  Fm7 F#dim7 |\n  G7 |\n  Cm7")]
