@@ -47,7 +47,7 @@ public static class LessonBuilder
             Instruction = request.Instruction ?? request.Style.Instruction(request),
             Instrument = lesson.Instrument,
             Tempo = request.Tempo ?? lesson.Tempo,
-            Feel = request.Style.OwnFeel ?? lesson.Feel,
+            Feel = (lesson.Meter.IsCompound ? null : request.Style.OwnFeel) ?? lesson.Feel,
             Layout = request.Layout,
             ShowFingers = request.ShowFingers ?? context.Level <= FingersUpToLevel,
             ShowDegrees = request.ShowDegrees ?? context.Level <= DegreesUpToLevel,

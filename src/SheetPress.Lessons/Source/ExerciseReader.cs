@@ -42,7 +42,12 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
 
     private static readonly (string, Row)[] Rows = [("fingers", Row.Fingers), ("degrees", Row.Degrees), ("counts", Row.Counts), ("romans", Row.Romans), ("shapes", Row.Shapes), ("nothing", Row.Nothing)];
 
-    /// <summary>The exercises in order, faulty ones left out.</summary>
+    private readonly List<ExerciseRequest> _sound = [];
+
+    /// <summary>The exercises read without an error.</summary>
+    public IReadOnlyList<ExerciseRequest> Sound => _sound;
+
+    /// <summary>The exercises in order, those without a style left out.</summary>
     public ImmutableArray<ExerciseRequest> Read(SourceNode node)
     {
         if (node is not SequenceNode list)
@@ -61,7 +66,13 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             return [];
         }
         var requests = ImmutableArray.CreateBuilder<ExerciseRequest>();
-        foreach (var item in list.Items) if (ReadItem(item) is { } request) requests.Add(request);
+        foreach (var item in list.Items)
+        {
+            var problems = bag.Items.Count;
+            if (ReadItem(item) is not { } request) continue;
+            requests.Add(request);
+            if (!bag.Items.Skip(problems).Any(d => d.Severity == Severity.Error)) _sound.Add(request);
+        }
         return requests.ToImmutable();
     }
 

@@ -63,7 +63,10 @@ public static class LessonReader
             var progressionText = fields.Progression("progression");
             if (progressionText is null && root.IsComplete && fields.Node("progression") is ScalarNode empty) bag.Add(empty.Span, ProgressionProblems.NoBars());
             var progression = progressionText is null ? null : ProgressionReader.Read(progressionText, key, meter, rekeying, bag);
-            var exercises = fields.Node("exercises") is { } list ? new ExerciseReader(styles, meter, own, bag).Read(list) : [];
+            var exercisesStart = fields.Node("exercises")?.Span.Start ?? int.MaxValue;
+            var isFrameSound = !bag.Items.Any(d => d.Severity == Severity.Error && d.Span.Start < exercisesStart);
+            var reader = new ExerciseReader(styles, meter, own, bag);
+            var exercises = fields.Node("exercises") is { } list ? reader.Read(list) : [];
             var diagrams = fields.Node("diagrams") is { } diagramNode ? new DiagramReader(key, rekeying, own, bag).Read(diagramNode) : [];
             var exerciseCount = fields.Node("exercises") is SequenceNode items ? items.Items.Length : 0;
             var practice = fields.Node("practice") is { } practiceNode ? new PracticeReader(exerciseCount, bag).Read(practiceNode) : [];
@@ -75,7 +78,7 @@ public static class LessonReader
             var level = fields.Number("level", 1, 5) ?? 2;
             var notes = fields.JoinedText("notes", '\n')?.Value.TrimEnd() ?? "";
             if (progression is null || title is null) return null;
-            return new Lesson
+            var lesson = new Lesson
             {
                 Id = LessonFiles.IdOf(source.Path),
                 Title = title,
@@ -98,6 +101,19 @@ public static class LessonReader
                 HasOwnPracticePlan = fields.IsGiven("practice"),
                 Source = source,
             };
+            if (isFrameSound && bag.HasErrors) TryOut(lesson, reader.Sound);
+            return lesson;
+        }
+
+        // Where something else keeps the lesson from being built, its sound exercises are tried all the same, so that one run shows what is wrong in their lines too.
+        private void TryOut(Lesson lesson, IReadOnlyList<ExerciseRequest> exercises)
+        {
+            foreach (var request in exercises)
+            {
+                var context = new ExerciseContext(lesson, request, bag);
+                request.Style.Generate(context);
+                request.Style.GenerateLower(context);
+            }
         }
 
         private Instrument Override(Instrument own)

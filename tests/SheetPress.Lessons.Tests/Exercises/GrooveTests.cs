@@ -226,6 +226,18 @@ public class GrooveTests
         return new PatternReader(bag).Read(source)!;
     }
 
+    [Theory]
+    [InlineData("4/4", Feel.SwingEighths)]
+    [InlineData("12/8", Feel.Straight)]
+    public void A_shuffle_swings_its_eighths_where_the_meter_does_not_write_them_out(string meter, Feel feel)
+    {
+        var source = new SourceText("t.yaml", $"title: T\nkey: C minor\nmeter: {meter}\nprogression: Cm7 | Fm7 | G7 | Cm7\nexercises: [shuffle]\n");
+        var bag = new DiagnosticBag(source);
+        var built = LessonBuilder.Build(LessonReader.Read(source, bag).ShouldNotBeNull(), bag);
+        bag.Items.Select(DiagnosticPrinter.Print).ShouldBeEmpty();
+        built.Exercises[0].Score.Feel.ShouldBe(feel);
+    }
+
     private static int Work(WrittenLine line) => line.Notes.Count + line.Notes.Count(n => n.Marks.Head != Notehead.Normal || n.Tones is [SameWord]);
 
     private static WrittenLine WholeBar(Pattern pattern, Meter meter, int level) =>

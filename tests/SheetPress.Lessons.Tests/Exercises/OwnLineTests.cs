@@ -8,6 +8,52 @@ public class OwnLineTests
     private const string TwoBars = "Cm7 | Fm7";
 
     [Fact]
+    public void One_run_shows_the_faults_of_all_lines_and_of_everything_else()
+    {
+        const string Text = """
+            title: Own
+            key: C minor
+            progression: Cm7 | Fm7 | N.C. | G7
+            exercises:
+              - style: own-line
+                line: q R 5 z 8 | q R 5 8 5 8
+              - style: own-line
+                line: q R 5 8 5 8
+              - style: own-line
+                line: q c low5 8:acent 5
+              - style: own-line
+                line: w R | R | rest | R:fret30
+              - style: no-such-style
+              - style: bossa
+                fill-every: often
+            """;
+        var source = new SourceText("own.yaml", Text.ReplaceLineEndings("\n"));
+        var bag = new DiagnosticBag(source);
+        LessonReader.Read(source, bag).ShouldBeNull();
+        var found = bag.Sorted().Select(d => (source.PositionOf(d.Span.Start).Line, d.Code, d.Suggestion)).ToList();
+        found.ShouldBe(
+        [
+            (6, DiagnosticCodes.UnknownNote, null),
+            (8, DiagnosticCodes.BarLength, null),
+            (10, DiagnosticCodes.UnknownNote, "C"),
+            (10, DiagnosticCodes.UnknownNote, "low-5"),
+            (10, DiagnosticCodes.UnknownMarkWord, "accent"),
+            (12, DiagnosticCodes.PinMisses, null),
+            (13, DiagnosticCodes.UnknownStyle, null),
+            (15, DiagnosticCodes.NotNumber, null),
+        ]);
+    }
+
+    [Fact]
+    public void A_fault_of_a_line_that_starts_over_is_reported_once()
+    {
+        var source = new SourceText("own.yaml", "title: Own\nkey: C minor\nprogression: Cm7 | Fm7 | G7 | Cm7\nexercises:\n  - style: own-line\n    line: q R:fret30 5 8 5\n");
+        var bag = new DiagnosticBag(source);
+        LessonBuilder.Build(LessonReader.Read(source, bag).ShouldNotBeNull(), bag).Exercises.ShouldBeEmpty();
+        bag.Items.ShouldHaveSingleItem().Code.ShouldBe(DiagnosticCodes.PinMisses);
+    }
+
+    [Fact]
     public void Pitches_of_another_instrument_move_by_whole_octaves_onto_the_neck()
     {
         var guitar = LessonMaker.Lesson("C | F", instrument: "guitar-6");

@@ -127,8 +127,9 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             if (end == text.Length) return new PitchWord(name2, null);
             if (int.TryParse(text.AsSpan(end), NumberStyles.None, CultureInfo.InvariantCulture, out var octave) && octave <= 9) return new PitchWord(name2, octave);
         }
-        var isLowerCasePitch = octaves == 0 && text.Length > 0 && text[0] is >= 'a' and <= 'g' && Pitch.TryParse(text, out _);
-        bag.Add(word.Span, isLowerCasePitch ? LineProblems.LowerCasePitch(text) : LineProblems.UnknownNote(word.Value, NearestWord.Find(word.Value, [.. NextWords.Select(n => n.Word), "rest", "same", "simile", .. NotePhrase.Words])));
+        var isLowerCasePitch = octaves == 0 && text.Length > 0 && text[0] is >= 'a' and <= 'g' && (Pitch.TryParse(text, out _) || NoteName.TryParse(char.ToUpperInvariant(text[0]) + text[1..], out _));
+        if (text.StartsWith("low", StringComparison.Ordinal) && DegreeWords.TryParse(text[3..], out _)) bag.Add(word.Span, LineProblems.UnknownNote(word.Value, "low-" + text[3..]));
+        else bag.Add(word.Span, isLowerCasePitch ? LineProblems.LowerCasePitch(text) : LineProblems.UnknownNote(word.Value, NearestWord.Find(word.Value, [.. NextWords.Select(n => n.Word), "rest", "same", "simile", .. NotePhrase.Words])));
         return null;
     }
 

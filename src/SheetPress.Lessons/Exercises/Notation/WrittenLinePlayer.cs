@@ -29,6 +29,7 @@ internal sealed class WrittenLinePlayer
     private readonly PlayerManner _manner;
     private static readonly DegreeWord Root = new(new DegreeRequest(Degree.Root, false), 0);
     private WrittenRegisters _registers = null!;
+    private readonly HashSet<(SourceSpan, string)> _reported = [];
     private Pitch? _last;
     private int _octaves;
 
@@ -245,8 +246,10 @@ internal sealed class WrittenLinePlayer
         return named;
     }
 
+    // A line that starts over, or that stands over several chords, has each fault reported once.
     private NamedPitch? Report(PlacedNote placed, Problem problem)
     {
+        if (!_reported.Add((placed.Note.Span, problem.Code))) return null;
         _context.Diagnostics.Add(placed.Note.Span, problem);
         return null;
     }
