@@ -7,7 +7,40 @@ internal static class HarmonyTable
 {
     private const double ToneGap = 1.6;
 
+    /// <summary>The table: six columns, or three where the paper is too narrow for them.</summary>
     internal static TableSpec Make(HandoutContent content, PageStyle style)
+    {
+        var wide = Wide(content, style);
+        return TableSetter.LeastWidth(wide) <= style.TextWidth ? wide : Narrow(content, style);
+    }
+
+    // Bars under the chord; guide tones and scale under the chord tones.
+    private static TableSpec Narrow(HandoutContent content, PageStyle style)
+    {
+        var (labels, small) = (content.Labels, style.Small);
+        ImmutableArray<TableColumn> columns =
+        [
+            new(TableCell.Of(labels.Chord, small, Emphasis.Strong)),
+            new(TableCell.Of(labels.Function, small, Emphasis.Strong)),
+            new(TableCell.Of(labels.Tones, small, Emphasis.Strong)),
+        ];
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<TableCell>>(content.Harmony.Length);
+        foreach (var row in content.Harmony)
+        {
+            var chord = ImmutableArray.Create<CellPart>(DrawnPart.Of(SymbolPiece.Of(row.Chord, style.Heading.Size)));
+            if (row.Measures.Length > 0) chord = chord.Add(new TextPart([new TextInline($"{labels.Measures} {row.Measures}")], small));
+            var tones = Tones(row.Tones, small).Parts;
+            if (!row.GuideTones.IsEmpty)
+            {
+                var names = string.Join("\u00A0\u00A0", row.GuideTones.Select(t => t.Note));
+                tones = tones.Add(new TextPart([new TextInline(labels.GuideTones + " "), new TextInline(names) { Emphasis = Emphasis.Strong }], small));
+            }
+            rows.Add([new TableCell(chord), FunctionCell(row, style), new TableCell([.. tones, .. ScaleCell(row, small).Parts])]);
+        }
+        return new TableSpec(columns, rows.MoveToImmutable());
+    }
+
+    private static TableSpec Wide(HandoutContent content, PageStyle style)
     {
         var labels = content.Labels;
         var hasMeasures = content.Harmony.Any(r => r.Measures.Length > 0);

@@ -70,7 +70,6 @@ public sealed record PageStyle
     public static PageStyle LargePrint(PaperSize paper) => new()
     {
         Paper = paper,
-        SideMargin = 16,
         HeadHeight = 13,
         FootHeight = 14,
         Title = new(28, 33, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),

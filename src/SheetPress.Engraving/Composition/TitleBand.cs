@@ -5,7 +5,8 @@ namespace SheetPress.Engraving;
 /// <summary>The top of the first page: title, subtitle, author, room for name and date, the line of facts.</summary>
 internal static class TitleBand
 {
-    private const double FormWidth = 58;
+    private const double WidestForm = 58;
+    private const double FormShare = 0.36;
     private const double FormGap = 8;
     private const double FormLine = 8.5;
     private const double WidestFactGap = 28;
@@ -16,7 +17,7 @@ internal static class TitleBand
     internal static FlowBox Make(HandoutContent content, PageStyle style)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
-        var width = style.TextWidth - (content.NameAndDate ? FormWidth + FormGap : 0);
+        var width = style.TextWidth - (content.NameAndDate ? FormWidth(style) + FormGap : 0);
         var title = TitleLook(content.Title, style.Title, width);
         var y = AddParagraph(marks, content.Title, title, Emphasis.None, width, 0, MarkRole.Title);
         if (content.NameAndDate) AddForm(marks, content.Labels, style, title);
@@ -71,9 +72,11 @@ internal static class TitleBand
         return lines;
     }
 
+    private static double FormWidth(PageStyle style) => Math.Min(WidestForm, FormShare * style.TextWidth);
+
     private static void AddForm(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style, TextStyle title)
     {
-        var left = style.TextWidth - FormWidth;
+        var left = style.TextWidth - FormWidth(style);
         var small = style.Small;
         var indent = 2 + Math.Max(TextSetter.Measure(labels.Name, small.Upright, small.Size), TextSetter.Measure(labels.Date, small.Upright, small.Size));
         // The first of the two lines stands on the baseline of the title.

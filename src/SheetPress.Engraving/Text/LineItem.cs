@@ -16,6 +16,7 @@ internal static class LineItems
 {
     // A slash is a place to break only in something as long as an address.
     private const int AddressLength = 20;
+    private const int FewestCarried = 3;
 
     /// <summary>Makes the pieces of one line or paragraph; nothing in it forces a line end.</summary>
     /// <param name="inlines">The text; a <see cref="BreakInline"/> counts as a space.</param>
@@ -89,9 +90,10 @@ internal static class LineItems
             if (spaced) piece = piece with { Width = TextSetter.Measure(part, font, size) };
             if (piece.Width > widest && part.Length > 1)
             {
-                cut = at + FittingLength(part, font, size, widest);
+                var hyphen = IsHyphenated(text.AsSpan()[start..end]) ? "-" : "";
+                cut = at + FittingLength(part, hyphen, font, size, widest);
                 turns = false;
-                piece = Set(text[at..cut]);
+                piece = Set(text[at..cut] + hyphen);
             }
             items.Add(new(piece, 0, cut < end && !turns, underline, level));
             at = cut;
@@ -125,15 +127,23 @@ internal static class LineItems
 
     private static bool IsIdeograph(char c) => c is (>= '\u3041' and <= '\u30FF') or (>= '\u3400' and <= '\u9FFF') or (>= '\uF900' and <= '\uFAFF');
 
-    private static int FittingLength(string text, TextFont font, double size, double widest)
+    // How much of a word that is too long for any line stands on this one; a few letters at least go on to the next.
+    private static int FittingLength(string text, string hyphen, TextFont font, double size, double widest)
     {
         var fitting = StringInfo.GetNextTextElementLength(text);
         for (var next = fitting; next < text.Length; fitting = next)
         {
             next += StringInfo.GetNextTextElementLength(text, next);
-            if (TextSetter.Measure(text[..next], font, size) > widest) break;
+            if (TextSetter.Measure(text[..next] + hyphen, font, size) > widest || (hyphen.Length > 0 && text.Length - next < FewestCarried && next > FewestCarried)) break;
         }
         return fitting;
+    }
+
+    // A word of letters gets a hyphen where it is cut; an address, a number or a script without hyphens does not.
+    private static bool IsHyphenated(ReadOnlySpan<char> word)
+    {
+        foreach (var c in word) if (!char.IsUpper(c) && !char.IsLower(c) && !char.IsPunctuation(c) || c is '/' or '@' or '_') return false;
+        return true;
     }
 
     // "♩ = 92" is never parted.

@@ -29,10 +29,15 @@ public class TextSheetTests
     public void Pages_have_nothing_to_circle_in_red(string sheet)
     {
         var content = Content(sheet);
-        foreach (var paper in (PaperSize[])[PaperSize.A4, PaperSize.Letter])
+        PageStyle[] styles =
+        [
+            PageStyle.Handout(PaperSize.A4), PageStyle.Handout(PaperSize.Letter), PageStyle.Handout(PaperSize.A5), PageStyle.Book(PaperSize.Letter),
+            PageStyle.LargePrint(PaperSize.A4), PageStyle.LargePrint(PaperSize.Letter),
+        ];
+        foreach (var style in styles)
         {
-            var findings = PageLint.Check(SheetComposer.Compose(content, PageStyle.Handout(paper)), margin: 15);
-            findings.ShouldBeEmpty($"{paper.Name}\n{string.Join("\n", findings.Take(20))}");
+            var findings = PageLint.Check(SheetComposer.Compose(content, style), margin: 15);
+            findings.ShouldBeEmpty($"{style.Paper.Name}, staff space {style.StaffSpace}\n{string.Join("\n", findings.Take(20))}");
         }
     }
 
