@@ -56,9 +56,14 @@ internal sealed class ProseSetter(PageStyle style)
         {
             var start = flow.Count;
             AddBlock(flow, blocks[i], width);
-            if (flow.Count > start && i + 1 < blocks.Length && flow[^1].BreakPenalty < FlowBox.Never) flow[^1] = flow[^1] with { After = between };
+            if (flow.Count == start || i + 1 == blocks.Length || flow[^1].BreakPenalty == FlowBox.Never) continue;
+            flow[^1] = flow[^1] with { After = between, BreakPenalty = LeadsInto(blocks[i], blocks[i + 1]) ? FlowBox.Never : flow[^1].BreakPenalty };
         }
     }
+
+    // Words that end with a colon stay with the list, table or code they announce.
+    private static bool LeadsInto(TextBlock block, TextBlock next) =>
+        next is ListBlock or TableBlock or CodeBlock && block is ParagraphBlock { Inlines: [.., TextInline last] } && last.Text.AsSpan().TrimEnd().EndsWith(":");
 
     private void AddBlock(ImmutableArray<FlowBox>.Builder flow, TextBlock block, double width)
     {

@@ -79,6 +79,28 @@ public class ComposedMusicTests
         diagram.Bottom.ShouldBeLessThan(staff);
     }
 
+    // Common practice: the tempo stands where it begins to hold, and a swing that ends is called off.
+    [Fact]
+    public void Tempo_and_feel_are_stated_where_they_are_new()
+    {
+        Score[] scores =
+        [
+            Score("One", 4), Score("Two", 4), At(Score("Three", 4), 120), At(Score("Four", 4), 120),
+            At(Score("Five", 4), 120) with { Feel = Feel.SwingEighths }, At(Score("Six", 4), 120) with { Feel = Feel.SwingEighths }, At(Score("Seven", 4), 120),
+        ];
+        var content = Content(0, 0) with { Exercises = [.. scores.Select(s => new ExerciseContent { Score = s })] };
+        var stated = new List<string>();
+        var title = "";
+        foreach (var mark in SheetComposer.Compose(content, new PageStyle()).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>())
+        {
+            if (mark.Role == MarkRole.Title) title = mark.Run.Text.Trim();
+            if (mark.Role == MarkRole.Tempo && (mark.Run.Text.StartsWith("= ", StringComparison.Ordinal) || mark.Run.Text == "straight")) stated.Add($"{title} {mark.Run.Text}");
+        }
+        stated.ShouldBe([$"One = {scores[0].Tempo.BeatsPerMinute}", "Three = 120", "Five = 120", "Seven = 120", "Seven straight"]);
+
+        static Score At(Score score, double tempo) => score with { Tempo = score.Tempo with { BeatsPerMinute = tempo } };
+    }
+
     private static SheetDocument Compose(string paper, int exercises, int bars) =>
         SheetComposer.Compose(Content(exercises, bars), PageStyle.Handout(paper == "a4" ? PaperSize.A4 : PaperSize.Letter));
 

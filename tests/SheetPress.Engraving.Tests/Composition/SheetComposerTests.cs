@@ -141,6 +141,59 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void The_harmony_table_keeps_its_words_whole_on_narrow_paper()
+    {
+        var style = PageStyle.Handout(new PaperSize("narrow", 120, 200));
+        var words = SheetComposer.Compose(SampleHandout.Make(7, 0, "", 0, 0), style).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>().Select(t => t.Run.Text.Trim()).ToList();
+        words.ShouldContain("Chord tones");
+        words.ShouldContain("Bars 1");
+        words.ShouldContain(w => w.StartsWith("Guide tones", StringComparison.Ordinal));
+        words.ShouldNotContain("Scale to use, and why");
+        SheetComposer.Compose(SampleHandout.Make(7, 0, "", 0, 0), new PageStyle()).Pages[0].Drawing.Marks.OfType<TextMark>().ShouldContain(t => t.Run.Text.Trim() == "Scale to use, and why");
+    }
+
+    [Fact]
+    public void A_long_title_is_set_smaller_than_a_short_one()
+    {
+        var style = new PageStyle();
+        TitleSize("Roots").ShouldBe(style.Title.Size);
+        TitleSize(string.Join(' ', Enumerable.Repeat("around the cycle", 5))).ShouldBeLessThan(style.Title.Size);
+
+        double TitleSize(string title) => SheetComposer.Compose(SampleHandout.Make() with { Title = title }, style).Pages[0].Drawing.Marks.OfType<TextMark>().First(t => t.Role == MarkRole.Title).Size;
+    }
+
+    [Fact]
+    public void Title_and_subject_share_the_running_head()
+    {
+        var content = SampleHandout.Make(notes: string.Join("\n\n", Enumerable.Repeat("Words of the teacher that go on and on.", 80))) with
+        {
+            Title = string.Join(' ', Enumerable.Repeat("Around the cycle", 12)),
+            Labels = new SheetLabels { TeacherNotes = string.Join(' ', Enumerable.Repeat("What your teacher says", 8)) },
+        };
+        var page = SheetComposer.Compose(content, new PageStyle()).Pages[1];
+        var rule = page.Drawing.Marks.OfType<LineMark>().Min(l => l.From.Y);
+        var head = page.Drawing.Marks.OfType<TextMark>().Where(t => t.Position.Y < rule).OrderBy(t => t.Position.X).ToList();
+        head.Count.ShouldBe(2);
+        head[0].Run.Text.ShouldStartWith("Around the cycle Around");
+        head[1].Run.Text.ShouldStartWith("What your teacher says");
+        head[1].Bounds.Left.ShouldBeGreaterThan(head[0].Bounds.Right + 4);
+    }
+
+    [Fact]
+    public void Page_numbers_of_a_book_stand_at_the_outer_edges()
+    {
+        var style = PageStyle.Book(PaperSize.A4);
+        var pages = SheetComposer.Compose(SampleHandout.Make(40, 12, LongNotes, 9, 30), style).Pages;
+        pages.Length.ShouldBeGreaterThan(2);
+        for (var i = 0; i < pages.Length; i++)
+        {
+            var number = pages[i].Drawing.Marks.OfType<TextMark>().Single(t => t.Run.Text.Trim() == $"{i + 1} / {pages.Length}");
+            if (i % 2 == 1) number.Position.X.ShouldBe(style.SideMargin, 0.5);
+            else (number.Position.X + (number.Run.Advance * number.Size)).ShouldBe(style.Paper.Width - style.SideMargin, 0.5);
+        }
+    }
+
+    [Fact]
     public void Words_are_data()
     {
         var german = new SheetLabels { Name = "Schüler", Date = "Datum", Harmony = "Die Harmonien", PageOf = "Seite {0} von {1}", Practice = "Übeplan" };

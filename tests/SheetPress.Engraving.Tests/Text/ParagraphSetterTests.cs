@@ -23,6 +23,21 @@ public class ParagraphSetterTests
         }
     }
 
+    // Common practice: a word that is cut ends with a hyphen and leaves more than a letter or two for the next line; an address is cut as it is.
+    [Fact]
+    public void A_word_longer_than_a_line_is_cut_with_a_hyphen()
+    {
+        var style = new PageStyle().Body;
+        var words = Lines("Septakkordgriffwechselgeschwindigkeitsübung");
+        words.Length.ShouldBeGreaterThan(2);
+        words[..^1].ShouldAllBe(w => w.EndsWith('-'));
+        words[^1].Length.ShouldBeGreaterThanOrEqualTo(3);
+        string.Concat(words.Select(w => w.TrimEnd('-'))).ShouldBe("Septakkordgriffwechselgeschwindigkeitsübung");
+        string.Concat(Lines("example.org/abcdefghijklmnopqrstuvwxyz")).ShouldBe("example.org/abcdefghijklmnopqrstuvwxyz");
+
+        string[] Lines(string text) => [.. ParagraphSetter.Set([new TextInline(text)], style, 25).Select(l => string.Concat(l.Marks.OfType<TextMark>().Select(t => t.Run.Text)))];
+    }
+
     [Fact]
     public void Justified_lines_but_the_last_end_level_where_words_allow_it()
     {
