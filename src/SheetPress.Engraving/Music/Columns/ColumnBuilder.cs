@@ -83,9 +83,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         if (!e.HasStem) return;
         var half = Ink.Defaults.StemThickness / 2;
         boxes.Add(new LaneBox(Lane.Staff, new Box(e.StemX - half, Math.Min(e.StemTip, e.StemRoot), e.StemX + half, Math.Max(e.StemTip, e.StemRoot))));
-        if (e.IsBeamed || e.Event.Value.Flags == 0) return;
-        var flag = Ink.Glyph(FlagGlyphs.Name(e.Event.Value.Flags, e.Stem)).Bounds;
-        boxes.Add(new LaneBox(Lane.Staff, flag.Transform(1, e.StemX - half, e.StemTip)));
+        if (e.FlagBounds is { } flag) boxes.Add(new LaneBox(Lane.Staff, flag));
     }
 
     // Below a tab that stands alone: dots and flags beside the stem, rests in its place.
@@ -105,6 +103,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             {
                 var heads = e.Heads;
                 var (inkLeft, inkRight) = (e.Marks.Min(m => m.Bounds.Left), e.Marks.Max(m => m.Bounds.Right));
+                // What goes on from the note starts beyond the flag of a stem that points up.
+                if (right > 0 && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
                 boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, heads[^1].Y - SlideRise, inkRight + right, heads[0].Y + SlideRise)));
             }
             if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, tab.Top, tab.Right + right, tab.Bottom)));

@@ -12,6 +12,9 @@ internal static class ArticulationDrawer
     private const double Gap = 0.3;
     private const double FermataGap = 0.5;
 
+    // In the staff a sign keeps this much white from ties and accidentals.
+    private const double InkGap = 0.2;
+
     private static readonly (Articulations Kind, string Name)[] Signs =
     [
         (Articulations.Staccato, "articStaccato"), (Articulations.Tenuto, "articTenuto"), (Articulations.Accent, "articAccent"), (Articulations.Marcato, "articMarcato"),
@@ -73,10 +76,18 @@ internal static class ArticulationDrawer
             Place(canvas, e, Ink.Centred(glyph, e.StemX, edge, MarkRole.Articulation, e.Plan.Origin), above);
             return step;
         }
-        var place = step + (2 * away);
-        var insideStaff = Math.Abs(place) <= StaffSteps.TopLineStep;
-        if (insideStaff && StaffSteps.IsLine(place)) place += away;
-        var mark = Ink.Centred(glyph, e.Centre, StaffSteps.Y(place) - middle, MarkRole.Articulation, e.Plan.Origin);
+        // Ties and accidentals keep their place by the head: the sign goes on to the next space that is free.
+        var place = step;
+        bool insideStaff;
+        Mark mark;
+        do
+        {
+            place += 2 * away;
+            insideStaff = Math.Abs(place) <= StaffSteps.TopLineStep;
+            if (insideStaff && StaffSteps.IsLine(place)) place += away;
+            mark = Ink.Centred(glyph, e.Centre, StaffSteps.Y(place) - middle, MarkRole.Articulation, e.Plan.Origin);
+        }
+        while (insideStaff && IsTaken(canvas, mark));
         if (insideStaff)
         {
             canvas.Add(mark);
@@ -87,6 +98,17 @@ internal static class ArticulationDrawer
             Place(canvas, e, mark, above);
         }
         return place;
+    }
+
+    private static bool IsTaken(StaffCanvas canvas, Mark sign)
+    {
+        var room = sign.Bounds.Inflate(InkGap);
+        foreach (var mark in canvas.Marks)
+        {
+            if (mark.Role is not (MarkRole.Tie or MarkRole.Accidental) || !mark.Bounds.Overlaps(room)) continue;
+            foreach (var box in InkCover.Of(mark)) if (box.Overlaps(room)) return true;
+        }
+        return false;
     }
 
     private static void Place(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)

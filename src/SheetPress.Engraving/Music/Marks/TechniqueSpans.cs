@@ -17,6 +17,7 @@ internal static class TechniqueSpans
     // Vibrato is at least this long and stops short of what follows.
     private const double ShortestVibrato = 2;
     private const double VibratoEnd = 0.6;
+    private const double BarlineGap = 0.3;
 
     /// <summary>Draws all spans of a staff.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas, TextSizes sizes, int staff)
@@ -39,8 +40,10 @@ internal static class TechniqueSpans
             if (!e.Plan.Event.Articulations.HasFlag(Articulations.Vibrato) || e.Plan.Event.IsRest) continue;
             var end = i + 1 < voice.Count && voice[i + 1].Measure == e.Measure ? voice[i + 1].Left : e.Measure.InnerRight;
             var count = Math.Max(1, (int)(Math.Max(ShortestVibrato, end - VibratoEnd - e.Left) / pitch));
+            // Beside a barline that is near it starts a little earlier.
+            var left = Math.Min(e.Left, e.Measure.InnerRight - BarlineGap - ((count - 1) * pitch) - glyph.Bounds.Right);
             var marks = new List<Mark>(count);
-            for (var k = 0; k < count; k++) marks.Add(new GlyphMark(glyph, new Point(e.Left + (k * pitch), -Rise - glyph.Bounds.Bottom)) { Role = MarkRole.Technique, Origin = e.Plan.Origin with { Staff = staff } });
+            for (var k = 0; k < count; k++) marks.Add(new GlyphMark(glyph, new Point(left + (k * pitch), -Rise - glyph.Bounds.Bottom)) { Role = MarkRole.Technique, Origin = e.Plan.Origin with { Staff = staff } });
             canvas.Place(marks, above: true, Gap);
         }
     }

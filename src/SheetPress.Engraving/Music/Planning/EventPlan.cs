@@ -39,6 +39,11 @@ internal sealed record EventPlan
     /// <summary>Free end of the stem when it is not beamed.</summary>
     public double StemTip { get; init; }
 
+    /// <summary>Box of its flag, null where there is none.</summary>
+    public Box? FlagBounds => HasStem && !IsBeamed && Event.Value.Flags > 0
+        ? Ink.Glyph(FlagGlyphs.Name(Event.Value.Flags, Stem)).Bounds.Transform(1, StemX - (Ink.Defaults.StemThickness / 2), StemTip)
+        : null;
+
     /// <summary>Heads, ledger lines, accidentals, dots, rest sign.</summary>
     public ImmutableArray<Mark> Marks { get; init; } = [];
 

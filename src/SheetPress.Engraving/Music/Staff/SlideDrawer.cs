@@ -32,6 +32,7 @@ internal static class SlideDrawer
     private static void DrawBetween(StaffCanvas canvas, PlacedEvent from, PlacedEvent to)
     {
         var start = RightInk(from) + Gap;
+        if (FlagOf(from) is { } flag && to.Plan.Heads.Min(h => h.Y) < flag.Bottom + Gap) start = Math.Max(start, flag.Right + Gap);
         var end = to.X + Math.Min(to.Plan.Left, to.Plan.Marks.Min(m => m.Bounds.Left)) - Gap;
         if (end <= start) return;
         for (var i = 0; i < Math.Min(from.Plan.Heads.Length, to.Plan.Heads.Length); i++)
@@ -52,6 +53,9 @@ internal static class SlideDrawer
     // Heads, brackets, ledger lines and dots.
     private static double RightInk(PlacedEvent e) => e.X + e.Plan.Marks.Max(m => m.Bounds.Right);
 
+    // The flag of a stem that points up hangs where the line would start.
+    private static Box? FlagOf(PlacedEvent e) => e.Plan.FlagBounds is { } flag && e.IsUp ? flag.Transform(1, e.X, 0) : null;
+
     private static void DrawLoose(StaffCanvas canvas, PlacedEvent e)
     {
         var (into, outOf) = (e.Plan.Event.SlideIn, e.Plan.Event.SlideOut);
@@ -65,6 +69,7 @@ internal static class SlideDrawer
             if (outOf != LooseSlide.None)
             {
                 var start = RightInk(e) + Gap;
+                if (FlagOf(e) is { } flag && outOf == LooseSlide.Above) start = Math.Max(start, flag.Right + Gap);
                 canvas.Add(Line(start, head.Y, start + LooseLength, head.Y + (outOf == LooseSlide.Below ? LooseRise : -LooseRise), e.Plan.Origin));
             }
         }

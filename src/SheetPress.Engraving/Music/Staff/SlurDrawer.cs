@@ -11,6 +11,7 @@ internal static class SlurDrawer
     // White between the arc and the notes under it.
     private const double NoteGap = 0.4;
     private const double AccidentalGap = 0.35;
+    private const double SideGap = 0.3;
     private const double BaseHeight = 0.5;
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;
@@ -95,16 +96,16 @@ internal static class SlurDrawer
         var start = first < 0 ? new Point(frame.Boundaries[0].Boundary.Right + EdgeGap, OpenY(notes, above)) : End(notes[0], above);
         var end = last >= voice.Count ? new Point(frame.Boundaries[^1].X - EdgeGap, OpenY(notes, above)) : End(notes[^1], above);
         var origin = notes[0].Plan.Origin;
-        // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant.
-        var most = Math.Max(1, (end.X - start.X) * 0.35);
-        if (Math.Abs(end.Y - start.Y) > most)
+        (start, end) = Slanted(start, end, away);
+        if (last + 1 < voice.Count)
         {
-            if ((end.Y - start.Y) * away > 0) start = start with { Y = end.Y - (away * most) };
-            else end = end with { Y = start.Y - (away * most) };
+            end = BeforeAccidentals(end, notes[^1], voice[last + 1], above);
+            (start, end) = Slanted(start, end, away);
         }
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
         var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
-        for (var i = 0; i < MostSteps && !Clears(arc, notes, above); i++)
+        var accidentals = Accidentals(voice, from, to);
+        for (var i = 0; i < MostSteps && !Clears(arc, notes, accidentals, above); i++)
         {
             height += HeightStep;
             start = start.Offset(0, away * EndStep);
@@ -112,6 +113,14 @@ internal static class SlurDrawer
             arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         }
         canvas.Add(arc);
+    }
+
+    // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant, the inner end moves out.
+    private static (Point Start, Point End) Slanted(Point start, Point end, int away)
+    {
+        var most = Math.Max(1, (end.X - start.X) * 0.35);
+        if (Math.Abs(end.Y - start.Y) <= most) return (start, end);
+        return (end.Y - start.Y) * away > 0 ? (start with { Y = end.Y - (away * most) }, end) : (start, end with { Y = start.Y - (away * most) });
     }
 
     // On the side of the heads when all stems agree; above otherwise. In two voices on the side of the voice.
@@ -132,20 +141,19 @@ internal static class SlurDrawer
 
     private static double EndY(PlacedEvent e, bool above) => e.Edge(above) + (above ? -EndGap : EndGap);
 
-    private static bool Clears(CurveMark arc, List<PlacedEvent> notes, bool above)
+    private static bool Clears(CurveMark arc, List<PlacedEvent> notes, IReadOnlyList<(Box Box, bool IsBehind)> accidentals, bool above)
     {
+        foreach (var (box, isBehind) in accidentals)
+        {
+            if (box.Right <= arc.Start.X + 0.1 || box.Left >= arc.End.X - 0.1) continue;
+            // The arc falls steeply to its ends: a little beside the sign it may not be lower either.
+            var (a, b) = (YAt(arc, Math.Max(box.Left - SideGap, arc.Start.X)), YAt(arc, Math.Min(box.Right + SideGap, arc.End.X)));
+            var (outside, inside) = (Math.Max(a, b) <= box.Top - AccidentalGap, Math.Min(a, b) >= box.Bottom + AccidentalGap);
+            // That of the note behind the last may also stand on the far side of the arc.
+            if (!(above ? outside : inside) && !(isBehind && (above ? inside : outside))) return false;
+        }
         foreach (var e in notes)
         {
-            foreach (var mark in e.Plan.Marks)
-            {
-                if (mark.Role != MarkRole.Accidental || e == notes[0]) continue;
-                foreach (var box in InkCover.Of(mark).Select(b => b.Transform(1, e.X, 0)))
-                {
-                    if (box.Right <= arc.Start.X + 0.1 || box.Left >= arc.End.X - 0.1) continue;
-                    var (a, b) = (YAt(arc, Math.Max(box.Left, arc.Start.X)), YAt(arc, Math.Min(box.Right, arc.End.X)));
-                    if (above ? Math.Max(a, b) > box.Top - AccidentalGap : Math.Min(a, b) < box.Bottom + AccidentalGap) return false;
-                }
-            }
             foreach (var x in (ReadOnlySpan<double>)[e.Left, e.Centre, e.Right])
             {
                 if (x <= arc.Start.X + 0.1 || x >= arc.End.X - 0.1) continue;
@@ -155,6 +163,35 @@ internal static class SlurDrawer
             }
         }
         return true;
+    }
+
+    // An accidental of the note behind that reaches over the last note: the arc ends a little sooner, or outside it.
+    private static Point BeforeAccidentals(Point end, PlacedEvent last, PlacedEvent behind, bool above)
+    {
+        foreach (var mark in behind.Plan.Marks)
+        {
+            if (mark.Role != MarkRole.Accidental) continue;
+            var box = mark.Bounds.Transform(1, behind.X, 0);
+            if (end.Y <= box.Top - AccidentalGap || end.Y >= box.Bottom + AccidentalGap || box.Left - SideGap >= end.X) continue;
+            end = box.Left - SideGap >= last.Left
+                ? end with { X = box.Left - SideGap }
+                : end with { Y = above ? box.Top - AccidentalGap : box.Bottom + AccidentalGap };
+        }
+        return end;
+    }
+
+    // Of the notes under the arc but the first, before which it starts, and of the one behind the last.
+    private static List<(Box Box, bool IsBehind)> Accidentals(IReadOnlyList<PlacedEvent> voice, int from, int to)
+    {
+        var boxes = new List<(Box, bool)>();
+        for (var i = from + 1; i <= Math.Min(voice.Count - 1, to + 1); i++)
+        {
+            foreach (var mark in voice[i].Plan.Marks)
+            {
+                if (mark.Role == MarkRole.Accidental) boxes.AddRange(InkCover.Of(mark).Select(b => (b.Transform(1, voice[i].X, 0), i > to)));
+            }
+        }
+        return boxes;
     }
 
     private static double YAt(CurveMark arc, double x)

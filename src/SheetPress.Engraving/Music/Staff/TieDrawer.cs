@@ -9,6 +9,9 @@ internal static class TieDrawer
     private const double OuterInset = 0.35;
     private const double InnerGap = 0.15;
 
+    // Over a staccato dot it starts at the edge.
+    private const double InsetBesideDot = 0.15;
+
     // Half a tie at the start or end of a system is at least this long and keeps clear of clef, key and barline.
     private const double HalfTie = 1.4;
     private const double EdgeGap = 0.2;
@@ -36,7 +39,7 @@ internal static class TieDrawer
     {
         var head = from.Plan.Heads[index];
         var (outer, above) = Side(from, index);
-        var start = outer ? from.X + head.Right - OuterInset : RightOfDots(from, head) + InnerGap;
+        var start = outer ? from.X + head.Right - (from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset) : RightOfDots(from, head) + InnerGap;
         var target = to is null ? -1 : IndexOf(to, head);
         double end;
         if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);

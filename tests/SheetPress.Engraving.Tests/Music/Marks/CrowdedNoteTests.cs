@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving.Tests.Music.Marks;
+
+/// <summary>Notes that carry several things at once: each finds its place beside the others.</summary>
+public class CrowdedNoteTests
+{
+    private static ImmutableArray<LintFinding> Check(string text, StaffLayout layout = StaffLayout.StaffAndTab)
+    {
+        var systems = ScoreEngraver.Engrave(ScoreText.Parse(text, layout: layout), 70, new EngravingOptions()).Systems;
+        return [.. systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink)];
+    }
+
+    private static T[] Marks<T>(string text, MarkRole role)
+        where T : Mark =>
+        [.. ScoreEngraver.Engrave(ScoreText.Parse(text), 70, new EngravingOptions()).Systems[0].Drawing.Marks.OfType<T>().Where(m => m.Role == role)];
+
+    // Common practice, from memory: a tie keeps its place by the heads, the sign goes on outside it.
+    [Theory]
+    [InlineData("st")]
+    [InlineData("te")]
+    [InlineData("st!te")]
+    public void Signs_keep_clear_of_ties(string signs)
+    {
+        foreach (var note in (string[])["E1", "G1", "A1", "C2", "D2", "E2", "F2", "G2", "A2", "B2", "C3"])
+        {
+            Check($"r:3 {note}:3!{signs} r:2").ShouldBeEmpty(note);
+        }
+    }
+
+    // The accidental of a lower neighbour may reach under the head, where the sign would stand.
+    [Theory]
+    [InlineData("G#1")]
+    [InlineData("Ab1")]
+    [InlineData("F#1")]
+    [InlineData("Gb1")]
+    public void Signs_keep_clear_of_the_accidentals_of_neighbours(string neighbour) =>
+        Check($"D2:1/4!te {neighbour}:1/4 D2:1/4!te!st G1:1/4 C2:1/4!te {neighbour}:1/4 C2:1/4 G1:1/4 r:1 r:1 | " + string.Join(' ', Enumerable.Repeat("D2:1/4!te C#2:1/4", 8))).ShouldBeEmpty();
+
+    // The arc over two notes ends where the accidental of a third reaches over the second, or passes its own on a steep way.
+    [Fact]
+    public void Slurs_keep_clear_of_accidentals_at_their_ends()
+    {
+        var notes = (string[])["E1", "Gb1", "Bb1", "C2", "Eb2", "F#2", "A2", "C#3", "F3"];
+        foreach (var second in notes)
+        {
+            foreach (var third in notes) Check($"C2:1/4!ho {second}:1/4 {third}:1/4!po {second}:1/4 D3:1/4!ho {second}:1/4 {third}:1/4 C2:1/4 r:2").ShouldBeEmpty($"{second} {third}");
+        }
+    }
+
+    // A slide upward starts beyond the flag of its note, and is there.
+    [Fact]
+    public void A_slide_starts_beyond_the_flag()
+    {
+        const string text = "r:1/2 C2:1/2!sl C3:1 r:1/2 A1:1/2!so A2:1";
+        Check(text).ShouldBeEmpty();
+        var flag = Marks<GlyphMark>(text, MarkRole.Flag)[0].Bounds;
+        var slide = Marks<LineMark>(text, MarkRole.Slide)[0];
+        slide.From.X.ShouldBeGreaterThan(flag.Right);
+        (slide.To.X - slide.From.X).ShouldBeGreaterThan(0.5);
+    }
+
+    [Fact]
+    public void A_short_vibrato_stops_before_the_barline() =>
+        Check(string.Join(' ', Enumerable.Repeat("E2:1/4 F2:1/4 G2:1/4 A2:1/4!vi", 8))).ShouldBeEmpty();
+}
