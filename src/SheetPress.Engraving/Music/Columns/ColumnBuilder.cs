@@ -103,8 +103,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             {
                 var heads = e.Heads;
                 var (inkLeft, inkRight) = (e.Marks.Min(m => m.Bounds.Left), e.Marks.Max(m => m.Bounds.Right));
-                // What goes on from the note starts beyond the flag of a stem that points up.
-                if (right > 0 && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
+                // A slide starts beyond the flag of a stem that points up.
+                if (right == SlideRoom && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
                 boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, heads[^1].Y - SlideRise, inkRight + right, heads[0].Y + SlideRise)));
             }
             if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, tab.Top, tab.Right + right, tab.Bottom)));
