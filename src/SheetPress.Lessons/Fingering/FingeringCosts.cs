@@ -29,8 +29,8 @@ internal sealed class FingeringCosts
     private const double StretchPerMillimetre = 0.04;
     private const double StretchStart = 0.6;
     private const double IndexStretch = 0.4;
-    private const double HeightPerFret = 0.05;
-    private const double OpenString = 0.4;
+    private const double HeightPerFret = 0.1;
+    private const double OpenString = 0.6;
     private const double OpenStringFarFromHand = 0.4;
     private const int OpenStringRange = 3;
     private const double AnchorStart = 1.0;
