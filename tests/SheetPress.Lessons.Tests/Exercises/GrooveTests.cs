@@ -220,6 +220,36 @@ public class GrooveTests
         }
     }, iter: 60, print: t => EveryStyleTests.Print((t.Item1, LessonMaker.Request(name) with { Seed = t.Item3 })));
 
+    // Common practice: what leads into a chord comes near it first. Slap is left out, where the strings decide which tones lie high.
+    public static TheoryData<string, string> GroovesInAllKeys
+    {
+        get
+        {
+            var data = new TheoryData<string, string>();
+            foreach (var name in Grooves.Select(g => g.Data).Where(n => !n.StartsWith("slap", StringComparison.Ordinal)))
+            {
+                foreach (var key in (string[])["C minor", "E minor", "F minor", "A minor", "Bb minor", "D minor"]) data.Add(name, key);
+            }
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(GroovesInAllKeys))]
+    public void A_fill_makes_no_wider_leap_than_a_sixth_on_the_way_to_the_next_root(string name, string key)
+    {
+        var tonic = Key.Parse(key).Tonic;
+        string Chord(string root) => (NoteName.Parse(root) + NoteName.Parse("C").IntervalTo(tonic)).ToString();
+        var lesson = LessonMaker.Lesson($"{Chord("C")}m7 | {Chord("F")}m7 | {Chord("D")}m7b5 | {Chord("G")}7", key, level: 3);
+        var (line, diagnostics) = LessonMaker.Generate(lesson, LessonMaker.Request(name, ("fill-every", 4)));
+        diagnostics.HasErrors.ShouldBeFalse();
+        var bar = lesson.Progression.Chords[2];
+        var lead = line.Notes.Last(n => n.Start < bar.End);
+        var before = line.Notes.LastOrDefault(n => n.End <= lead.Start && n.Start >= bar.Start);
+        if (before is null) return;
+        Math.Abs(lead.Tones[0].Pitch.MidiNumber - before.Tones[0].Pitch.MidiNumber).ShouldBeLessThanOrEqualTo(9);
+    }
+
     private static Pattern Read(string name)
     {
         var (source, bag) = LessonFiles.Load(RepositoryRoot.Combine("templates", "patterns", name + ".yaml"));

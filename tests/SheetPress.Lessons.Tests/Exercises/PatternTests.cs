@@ -67,8 +67,8 @@ public class PatternTests
     {
         var lesson = LessonMaker.Lesson(EightBars);
         var line = Play(lesson, "lines: h R 5\nfills: q R 5 8 under-next\n", ("fill-every", 4));
-        // The last phrase leads to the chord that the exercise ends on.
-        LessonMaker.Degrees(lesson, line).ShouldBe("R 5 | R 5 | R 5 | R 5 8 3 | R 5 | R 5 | R 5 8 3 | R");
+        // The last phrase leads to the chord that the exercise ends on. Where the octave would leap into the lead, the root below it is played.
+        LessonMaker.Degrees(lesson, line).ShouldBe("R 5 | R 5 | R 5 | R 5 R 3 | R 5 | R 5 | R 5 8 3 | R");
         // A half step below F.
         line.Notes.Last(n => n.Start < 16).Tones[0].Pitch.Name.ShouldBe(NoteName.Parse("E"));
     }

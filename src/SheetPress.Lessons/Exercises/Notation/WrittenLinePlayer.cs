@@ -53,10 +53,12 @@ internal sealed class WrittenLinePlayer
     // In another key or for another instrument the notes stay and their places on the neck are chosen anew.
     private bool IsMoved => _context.Lesson.Transposition != Interval.Unison || _context.Lesson.WrittenFor != _context.Instrument;
 
-    /// <summary>Plays the notes, which are in order of time.</summary>
-    public Line Play(IReadOnlyList<PlacedNote> notes)
+    /// <summary>Plays the notes.</summary>
+    /// <param name="notes">In order of time.</param>
+    /// <param name="registers">Where their roots lie; planned from the notes when not given.</param>
+    public Line Play(IReadOnlyList<PlacedNote> notes, WrittenRegisters? registers = null)
     {
-        _registers = new WrittenRegisters(_context, _track, _range, _manner, notes);
+        _registers = registers ?? new WrittenRegisters(_context, _track, _range, _manner, notes);
         if (_context.Lesson.WrittenFor != _context.Instrument) _octaves = OctavesThatFit(notes);
         foreach (var placed in notes)
         {
@@ -128,14 +130,27 @@ internal sealed class WrittenLinePlayer
     {
         var root = _registers.BassOf(next);
         if (!IsPattern || note == NextNote.Root) return FollowingAsWritten(note, step, root);
-        // A pattern does not strike one note twice on the way to a root, nor leave the neck for it: it comes from the other side then.
+        // A pattern does not strike one note twice on the way to a root, nor leap or leave the neck for it: it comes from the other side
+        // then. Where the tones before are far from the root, its lead stays with them and the root takes its own octave.
         foreach (var way in WaysTo(note))
         {
             var pitch = FollowingAsWritten(way, step, root);
-            if (_range.CanPlay(pitch.MidiNumber) && pitch.MidiNumber != _last?.MidiNumber) return pitch;
+            if (IsLead(pitch) && IsNear(pitch)) return pitch;
+            if (_last is not { } last) continue;
+            var other = pitch + (Interval.Octave * (last.MidiNumber > pitch.MidiNumber ? 1 : -1));
+            if (IsLead(other) && IsNear(other)) return other;
+        }
+        foreach (var way in WaysTo(note))
+        {
+            var pitch = FollowingAsWritten(way, step, root);
+            if (IsLead(pitch)) return pitch;
         }
         return FollowingAsWritten(note, step, root);
     }
+
+    private bool IsLead(Pitch pitch) => _range.CanPlay(pitch.MidiNumber) && pitch.MidiNumber != _last?.MidiNumber;
+
+    private bool IsNear(Pitch pitch) => _last is not { } last || Math.Abs(pitch.MidiNumber - last.MidiNumber) <= LeadOctaves.WidestStep;
 
     private static ReadOnlySpan<NextNote> WaysTo(NextNote note) => note switch
     {

@@ -41,16 +41,19 @@ internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : Exercis
         var every = Pattern.Fills.IsEmpty ? 0 : context.Request.Number("fill-every") ?? LevelTable.Of(context.Level).FillEvery;
         var track = HarmonyTrack.Of(context);
         var bars = PhrasePlan.BarsWithFill(context.Progression, track, every);
+        var range = NeckRange.Of(context);
         var tiler = new PatternTiler(Pattern, context, track, bars);
         var placed = tiler.Tile();
+        var registers = new WrittenRegisters(context, track, range, PlayerManner.Pattern, placed);
         if (bars.Contains(true))
         {
             // Which fill leads on best shows when the octaves of the roots are known.
-            var registers = new WrittenRegisters(context, track, NeckRange.Of(context), PlayerManner.Pattern, placed);
             placed = new PatternTiler(Pattern, context, track, bars) { WayOn = (fill, step) => registers.WayOn(fill.Line, step) }.Tile();
+            registers = new WrittenRegisters(context, track, range, PlayerManner.Pattern, placed);
         }
+        placed = Marked(LeadOctaves.Near(placed, registers, range), context.Request.Marks);
         if (tiler.OddMeter is { } meter) context.Diagnostics.Add(context.Request.Span, PatternProblems.OtherMeter(Name, Meters(), meter.ToString()));
-        return new WrittenLinePlayer(context, track, PlayerManner.Pattern).Play(Marked(placed, context.Request.Marks));
+        return new WrittenLinePlayer(context, track, PlayerManner.Pattern).Play(placed, registers);
     }
 
     private Line ByTones(ExerciseContext context)
