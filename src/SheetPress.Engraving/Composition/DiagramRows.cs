@@ -9,6 +9,7 @@ internal static class DiagramRows
     private const double RowGap = 5;
     // Diagrams side by side may press their frets together this far, in millimetres a fret on average.
     private const double NarrowestFret = 8.4;
+    private const double DotClearance = 0.6;
 
     internal static ImmutableArray<FlowBox> Make(ImmutableArray<NeckDiagram> diagrams, PageStyle style)
     {
@@ -28,9 +29,14 @@ internal static class DiagramRows
 
     private static double Cell(int columns, PageStyle style) => (style.TextWidth - ((columns - 1) * Gap)) / columns;
 
-    private static double LeastWidth(NeckDiagram diagram, PageStyle style) => LeastNeck(diagram) + NeckFrame.Sides(diagram, style.Diagram);
+    private static double LeastWidth(NeckDiagram diagram, PageStyle style) => LeastNeck(diagram, style) + NeckFrame.Sides(diagram, style.Diagram);
 
-    private static double LeastNeck(NeckDiagram diagram) => (diagram.LastFret - diagram.FirstFret + 1) * NarrowestFret;
+    private static double LeastNeck(NeckDiagram diagram, PageStyle style)
+    {
+        var fret = NarrowestFret;
+        foreach (var dot in diagram.Dots) fret = Math.Max(fret, (2 * DotPainter.HalfWidth(dot, style.Diagram)) + DotClearance);
+        return (diagram.LastFret - diagram.FirstFret + 1) * fret;
+    }
 
     // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other.
     private static void AddGrid(ImmutableArray<FlowBox>.Builder rows, ReadOnlySpan<NeckDiagram> diagrams, PageStyle style)
@@ -40,7 +46,7 @@ internal static class DiagramRows
         var sides = Sides(diagrams, style);
         var figures = upright ? Draw(diagrams, style, style.TextWidth, sides) : [];
         var widest = upright ? Widest(figures) : 0;
-        while (most < diagrams.Length && (upright ? ((most + 1) * widest) + (most * Gap) <= style.TextWidth : AllFit(diagrams, Cell(most + 1, style) - sides))) most++;
+        while (most < diagrams.Length && (upright ? ((most + 1) * widest) + (most * Gap) <= style.TextWidth : AllFit(diagrams, Cell(most + 1, style) - sides, style))) most++;
         var rowCount = (diagrams.Length + most - 1) / most;
         var columns = (diagrams.Length + rowCount - 1) / rowCount;
         if (!upright) figures = Draw(diagrams, style, Cell(columns, style), sides);
@@ -70,9 +76,9 @@ internal static class DiagramRows
         return sides;
     }
 
-    private static bool AllFit(ReadOnlySpan<NeckDiagram> diagrams, double neck)
+    private static bool AllFit(ReadOnlySpan<NeckDiagram> diagrams, double neck, PageStyle style)
     {
-        foreach (var diagram in diagrams) if (LeastNeck(diagram) > neck) return false;
+        foreach (var diagram in diagrams) if (LeastNeck(diagram, style) > neck) return false;
         return true;
     }
 

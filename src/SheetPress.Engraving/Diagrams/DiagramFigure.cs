@@ -11,6 +11,7 @@ public static class DiagramFigure
     private const double SymbolGap = 1.8;
     private const double SignRoom = 7;
     private const double CaptionGap = 1.2;
+    private const double FingerRoom = 3.2;
     private const double WidestUprightCaption = 34;
 
     /// <summary>Draws a diagram with its words.</summary>
@@ -24,16 +25,17 @@ public static class DiagramFigure
         var neck = NeckDrawer.Draw(diagram, style, available);
         var words = ImmutableArray.CreateBuilder<Mark>();
         if (diagram.Upright) AddUprightWords(words, diagram, neck, caption, symbolSize);
-        else AddLyingWords(words, diagram, neck, caption, symbolSize, available);
+        else AddLyingWords(words, diagram, neck, caption, symbolSize, available, neck.NeckTop - style.DotRadius);
         words.AddRange(neck.Drawing.Marks);
         var drawing = new Drawing(words.DrainToImmutable());
         var box = NeckDrawer.Bounds(drawing.Marks);
-        return new DiagramLayout(drawing.Transform(1, -box.Left, -box.Top), box.Width, box.Height, neck.NeckTop - box.Top, neck.NeckLeft - box.Left, neck.NeckRight - box.Left);
+        return new DiagramLayout(drawing.Transform(1, -box.Left, -box.Top), box.Width, box.Height, neck.NeckTop - box.Top, neck.NeckLeft - box.Left, neck.NeckRight - box.Left) { NeckBottom = neck.NeckBottom - box.Top };
     }
 
-    private static void AddLyingWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize, double available)
+    private static void AddLyingWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize, double available, double top)
     {
-        var baseline = -SymbolGap - (TextStyle.Descent * caption.Size);
+        // Over the room for dots on string 1, whether there are any or not, so that words side by side are level.
+        var baseline = top - SymbolGap - (TextStyle.Descent * caption.Size);
         var x = neck.NeckLeft;
         if (diagram.Symbol is { } symbol)
         {
@@ -54,7 +56,7 @@ public static class DiagramFigure
             // Over the room for open and muted strings, whether there are any or not, so that symbols side by side are level.
             piece.PlaceAt(marks, middle - (piece.Width / 2), neck.NeckTop - SignRoom - piece.Descent);
         }
-        var y = neck.Height + CaptionGap;
+        var y = neck.NeckBottom + NeckDrawer.ContinuationLength + CaptionGap + (diagram.Dots.Any(d => d.Finger is not null) ? FingerRoom : 0);
         foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption), caption, WidestUprightCaption))
         {
             Place(marks, line, middle - (line.Width / 2), y + LineBox.Baseline(line, caption));

@@ -7,6 +7,8 @@ public enum DotLabels
     Degrees,
     /// <summary>Note names.</summary>
     Notes,
+    /// <summary>Fretting fingers.</summary>
+    Fingers,
     /// <summary>Nothing.</summary>
     None,
 }

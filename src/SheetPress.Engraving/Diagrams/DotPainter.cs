@@ -6,7 +6,7 @@ namespace SheetPress.Engraving;
 internal sealed class DotPainter(ImmutableArray<Mark>.Builder marks, DiagramStyle style)
 {
     private const TextFont LabelFont = TextFont.SansSemiBold;
-    private const double LabelPadding = 0.5;
+    private const double LabelPadding = 0.7;
     private const double SquareCorner = 0.35;
     private const double Halo = 0.35;
 

@@ -38,49 +38,76 @@ public static class NeckDiagrams
     /// <summary>Given places, with degrees above a root in the dots; the range is chosen to fit.</summary>
     /// <param name="instrument">The instrument.</param>
     /// <param name="places">The places; at least one.</param>
-    /// <param name="chord">The chord whose tones they are; a note outside it gets the chromatic degree above its root.</param>
+    /// <param name="chord">The chord whose tones they are; a note outside it is an open circle.</param>
     /// <param name="labels">What stands in the dots.</param>
-    /// <param name="upright">Whether the diagram stands upright; strings without a place are then marked as not to sound.</param>
-    public static NeckDiagram Shape(Instrument instrument, IReadOnlyList<FretPosition> places, Chord chord, DotLabels labels = DotLabels.Degrees, bool upright = false)
+    /// <param name="upright">Whether the diagram stands upright; strings without a place are then marked as not to sound, when no string has two.</param>
+    /// <param name="fingers">A finger for each place, 0 for none; fingers on several places of one fret lie flat over them. Empty when they are not known.</param>
+    public static NeckDiagram Shape(
+        Instrument instrument, IReadOnlyList<FretPosition> places, Chord chord, DotLabels labels = DotLabels.Degrees, bool upright = false, IReadOnlyList<int>? fingers = null)
     {
         var (first, last) = FitRange(places, instrument.PlayableFrets);
         var dots = ImmutableArray.CreateBuilder<NeckDot>(places.Count);
-        foreach (var place in places) dots.Add(DotAt(instrument, place, chord.Tones, labels, _ => true) ?? new NeckDot(place, DotShape.Other));
-        var muted = upright ? Enumerable.Range(1, instrument.StringCount).Where(s => !places.Any(p => p.String == s)) : [];
+        for (var i = 0; i < places.Count; i++)
+        {
+            var finger = fingers is { Count: > 0 } && fingers[i] > 0 ? fingers[i] : (int?)null;
+            var dot = DotAt(instrument, places[i], chord.Tones, labels, _ => true) ?? OutsideDot(instrument, places[i], chord, labels);
+            if (labels == DotLabels.Fingers) dot = dot with { Label = finger?.ToString(CultureInfo.InvariantCulture) ?? "" };
+            else dot = dot with { Finger = finger };
+            dots.Add(dot);
+        }
+        var isChord = !places.GroupBy(p => p.String).Any(g => g.Count() > 1);
         return new NeckDiagram
         {
             Instrument = instrument,
             FirstFret = first,
             LastFret = last,
             Dots = dots.MoveToImmutable(),
-            MutedStrings = [.. muted],
+            // A scale has one finger on several strings as well, one after the other.
+            Barres = isChord ? Barres(places, fingers ?? []) : [],
+            MutedStrings = upright && isChord ? [.. Enumerable.Range(1, instrument.StringCount).Where(s => !places.Any(p => p.String == s))] : [],
             Upright = upright,
             EvenFrets = upright,
-            Symbol = chord,
         };
     }
 
-    /// <summary>The path of a line along the neck: every place it visits with the numbers of its visits, counted from 1.</summary>
-    /// <param name="instrument">The instrument.</param>
-    /// <param name="path">The places in the order they are played; at least one.</param>
-    /// <param name="isRoot">Whether the note at an index of the path is a root.</param>
-    public static NeckDiagram Path(Instrument instrument, IReadOnlyList<FretPosition> path, Func<int, bool> isRoot)
+    private static ImmutableArray<Barre> Barres(IReadOnlyList<FretPosition> places, IReadOnlyList<int> fingers)
     {
-        var (first, last) = FitRange(path, instrument.PlayableFrets);
+        var barres = ImmutableArray.CreateBuilder<Barre>();
+        for (var i = 0; i < fingers.Count; i++)
+        {
+            var (first, last) = (places[i].String, places[i].String);
+            for (var k = 0; k < fingers.Count; k++)
+            {
+                if (fingers[k] != fingers[i] || places[k].Fret != places[i].Fret) continue;
+                (first, last) = (Math.Min(first, places[k].String), Math.Max(last, places[k].String));
+            }
+            var barre = new Barre(places[i].Fret, first, last);
+            if (fingers[i] > 0 && first < last && !barres.Contains(barre)) barres.Add(barre);
+        }
+        return barres.ToImmutable();
+    }
+
+    /// <summary>The path of a line along the neck: every place it visits with the numbers of its visits.</summary>
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="path">The places in the order they are played, tones struck together under one number; at least one.</param>
+    public static NeckDiagram Path(Instrument instrument, IReadOnlyList<PathStep> path)
+    {
+        FretPosition[] places = [.. path.Select(p => p.Place)];
+        var (first, last) = FitRange(places, instrument.PlayableFrets);
         var dots = ImmutableArray.CreateBuilder<NeckDot>();
         var visits = new Dictionary<FretPosition, int>();
-        for (var i = 0; i < path.Count; i++)
+        foreach (var step in path)
         {
-            var number = (i + 1).ToString(CultureInfo.InvariantCulture);
-            if (visits.TryGetValue(path[i], out var at))
+            var number = step.Number.ToString(CultureInfo.InvariantCulture);
+            if (visits.TryGetValue(step.Place, out var at))
             {
-                dots[at] = dots[at] with { Label = dots[at].Label + ", " + number };
+                dots[at] = dots[at] with { Label = dots[at].Label + " " + number };
                 continue;
             }
-            visits.Add(path[i], dots.Count);
-            dots.Add(new NeckDot(path[i], isRoot(i) ? DotShape.Root : DotShape.Tone, number));
+            visits.Add(step.Place, dots.Count);
+            dots.Add(new NeckDot(step.Place, step.IsRoot ? DotShape.Root : DotShape.Tone, number));
         }
-        return new NeckDiagram { Instrument = instrument, FirstFret = first, LastFret = last, Dots = dots.DrainToImmutable(), Path = [.. path] };
+        return new NeckDiagram { Instrument = instrument, FirstFret = first, LastFret = last, Dots = dots.DrainToImmutable(), Path = [.. places] };
     }
 
     /// <summary>The range of frets that shows all places: from the nut when they lie near it, at least <see cref="LeastFrets"/> wide.</summary>
@@ -117,6 +144,19 @@ public static class NeckDiagrams
         return new NeckDiagram { Instrument = instrument, FirstFret = Math.Max(1, fromFret), LastFret = Math.Max(1, last), Dots = dots.DrainToImmutable() };
     }
 
+    // A note outside the chord, by its usual name above the root.
+    private static NeckDot OutsideDot(Instrument instrument, FretPosition place, Chord chord, DotLabels labels)
+    {
+        var step = (((instrument.MidiNumberAt(place.String, place.Fret) - chord.Root.PitchClass) % 12) + 12) % 12;
+        var degree = Degree.Parse(UsualDegrees[step]);
+        return new NeckDot(place, DotShape.Other, LabelOf(degree, chord.NoteOf(degree), labels));
+    }
+
+    private static string LabelOf(Degree degree, NoteName note, DotLabels labels) =>
+        labels switch { DotLabels.Degrees => degree.ToDisplayString(), DotLabels.Notes => note.ToDisplayString(), _ => "" };
+
+    private static readonly string[] UsualDegrees = ["R", "b2", "2", "b3", "3", "4", "#4", "5", "b6", "6", "b7", "7"];
+
     private static NeckDot? DotAt(Instrument instrument, FretPosition place, ImmutableArray<ChordTone> tones, DotLabels labels, Func<ChordTone, bool> isFilled)
     {
         var pitchClass = ((instrument.MidiNumberAt(place.String, place.Fret) % 12) + 12) % 12;
@@ -124,8 +164,7 @@ public static class NeckDiagrams
         {
             if (tone.Note.PitchClass != pitchClass) continue;
             var shape = tone.Degree.Simple == Degree.Root ? DotShape.Root : isFilled(tone) ? DotShape.Tone : DotShape.Other;
-            var label = labels switch { DotLabels.Degrees => tone.Degree.ToDisplayString(), DotLabels.Notes => tone.Note.ToDisplayString(), _ => "" };
-            return new NeckDot(place, shape, label);
+            return new NeckDot(place, shape, LabelOf(tone.Degree, tone.Note, labels));
         }
         return null;
     }

@@ -8,6 +8,7 @@ public static class NeckDrawer
 {
     internal const double ContinuationLength = 2.5;
     private const double UnderNeck = 2.2;
+    private const double SignClearance = 0.6;
 
     /// <summary>Draws a diagram.</summary>
     /// <param name="diagram">What it shows.</param>
@@ -26,13 +27,16 @@ public static class NeckDrawer
         {
             // An open string without a name is the usual o.
             if (dot.Position.Fret == 0 && dot.Label.Length == 0) painter.Ring(frame.At(dot.Position));
-            else painter.Dot(dot, frame.At(dot.Position));
+            else painter.Dot(dot, frame.At(dot.Position), halo: !diagram.Barres.Any(b => LiesOn(b, dot.Position)));
         }
         DrawSigns(painter, diagram, style, frame);
         DrawNumbers(painter, diagram, style, frame);
         var box = Bounds(marks);
         var drawing = new Drawing(marks.DrainToImmutable()).Transform(1, -box.Left, -box.Top);
-        return new DiagramLayout(drawing, box.Width, box.Height, frame.Corner.Y - box.Top, frame.Corner.X - box.Left, frame.Extent.Right - box.Left);
+        return new DiagramLayout(drawing, box.Width, box.Height, frame.Corner.Y - box.Top, frame.Corner.X - box.Left, frame.Extent.Right - box.Left)
+        {
+            NeckBottom = frame.Bottom - box.Top,
+        };
     }
 
     /// <summary>The box of what is seen: white rims that part things are not ink.</summary>
@@ -43,6 +47,8 @@ public static class NeckDrawer
         return box;
     }
 
+    private static bool LiesOn(Barre barre, FretPosition place) => barre.Fret == place.Fret && place.String >= barre.FirstString && place.String <= barre.LastString;
+
     private static void DrawInlays(DotPainter painter, NeckDiagram diagram, NeckFrame frame)
     {
         var strings = diagram.Instrument.StringCount;
@@ -52,19 +58,19 @@ public static class NeckDrawer
         for (var fret = diagram.FirstFret; fret <= diagram.LastFret; fret++)
         {
             var count = Inlays.Count(diagram.Instrument.Family, fret + diagram.Instrument.Capo);
-            if (count == 1) DrawInlay(painter, diagram, frame, middle, fret);
-            if (count != 2) continue;
-            DrawInlay(painter, diagram, frame, middle - apart, fret);
-            DrawInlay(painter, diagram, frame, middle + apart, fret);
+            // One that a dot would half cover is left out, and of a pair both: the number of the fret marks the place as well.
+            double[] at = count == 1 ? [middle] : count == 2 ? [middle - apart, middle + apart] : [];
+            if (!at.Any(s => IsCovered(diagram, s, fret))) foreach (var s in at) DrawInlay(painter, frame, s, fret);
         }
     }
 
-    // One that a dot would half cover is left out: the number of the fret marks the place as well.
-    private static void DrawInlay(DotPainter painter, NeckDiagram diagram, NeckFrame frame, double stringNumber, int fret)
+    private static bool IsCovered(NeckDiagram diagram, double stringNumber, int fret) => diagram.Dots.Any(d => d.Position.Fret == fret && Math.Abs(d.Position.String - stringNumber) < 1);
+
+    private static void DrawInlay(DotPainter painter, NeckFrame frame, double stringNumber, int fret)
     {
         const double Radius = 0.95;
         const double Grey = 0.3;
-        if (!diagram.Dots.Any(d => d.Position.Fret == fret && Math.Abs(d.Position.String - stringNumber) < 1)) painter.Spot(frame.At(stringNumber, fret), Radius, Grey);
+        painter.Spot(frame.At(stringNumber, fret), Radius, Grey);
     }
 
     private static void DrawNeck(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
@@ -109,7 +115,8 @@ public static class NeckDrawer
     // Muted and open strings before the nut; fingers at the far end of the strings.
     private static void DrawSigns(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)
     {
-        var before = -(style.DotRadius + NeckFrame.OpenGap);
+        // Clear of strings that go on beyond the first fret shown.
+        var before = -(style.DotRadius + NeckFrame.OpenGap) - (diagram.FirstFret > 1 ? SignClearance : 0);
         foreach (var s in diagram.MutedStrings) painter.Cross(frame.Beyond(s, diagram.FirstFret - 1, before));
         foreach (var dot in diagram.Dots)
         {

@@ -42,12 +42,25 @@ internal sealed class NeckFrame
 
     /// <summary>Room beside a lying neck: before the nut for what stands on open strings, at the ends for strings that go on.</summary>
     internal static double Sides(NeckDiagram diagram, DiagramStyle style) =>
-        NeckDrawer.ContinuationLength + (diagram.FirstFret > 1 || !HasOpen(diagram) ? NeckDrawer.ContinuationLength : 0) + (HasOpen(diagram) ? (2 * style.DotRadius) + OpenGap : 0);
+        NeckDrawer.ContinuationLength + (diagram.FirstFret > 1 || !HasOpen(diagram) ? NeckDrawer.ContinuationLength : 0) + (HasOpen(diagram) ? (2 * OpenHalfWidth(diagram, style)) + OpenGap : 0);
+
+    // Half the width of the widest thing before the nut.
+    private static double OpenHalfWidth(NeckDiagram diagram, DiagramStyle style)
+    {
+        var widest = style.DotRadius;
+        if (!diagram.Upright) foreach (var dot in diagram.Dots) if (dot.Position.Fret == 0) widest = Math.Max(widest, DotPainter.HalfWidth(dot, style));
+        return widest;
+    }
 
     private static bool HasOpen(NeckDiagram diagram) => !diagram.MutedStrings.IsEmpty || diagram.Dots.Any(d => d.Position.Fret == 0);
 
-    internal static NeckFrame Upright(NeckDiagram diagram, DiagramStyle style) =>
-        Make(diagram, style, (diagram.LastFret - diagram.FirstFret + 1) * style.UprightFretGap, style.UprightStringGap);
+    /// <summary>An upright diagram; strings part further where wide labels ask for it.</summary>
+    internal static NeckFrame Upright(NeckDiagram diagram, DiagramStyle style)
+    {
+        var gap = style.UprightStringGap;
+        foreach (var dot in diagram.Dots) gap = Math.Max(gap, (2 * DotPainter.HalfWidth(dot, style)) + DotClearance);
+        return Make(diagram, style, (diagram.LastFret - diagram.FirstFret + 1) * style.UprightFretGap, gap);
+    }
 
     /// <summary>Frets in true proportion, unless the dots on the narrowest would touch.</summary>
     private static NeckFrame Make(NeckDiagram diagram, DiagramStyle style, double length, double stringGap)
@@ -57,7 +70,7 @@ internal sealed class NeckFrame
         var widest = style.DotRadius;
         if (!diagram.Upright) foreach (var dot in diagram.Dots) widest = Math.Max(widest, DotPainter.HalfWidth(dot, style));
         if (diagram.EvenFrets || scale.Narrowest < (2 * widest) + DotClearance) scale = FretScale.Even(first, last, length);
-        return new NeckFrame(diagram, scale, length, stringGap, -(style.DotRadius + OpenGap));
+        return new NeckFrame(diagram, scale, length, stringGap, -(OpenHalfWidth(diagram, style) + OpenGap));
     }
 
     /// <summary>The top left corner of the neck.</summary>
@@ -69,6 +82,9 @@ internal sealed class NeckFrame
             return new Point(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y));
         }
     }
+
+    /// <summary>The lower end of the neck.</summary>
+    internal double Bottom => Math.Max(Wire(1, _diagram.FirstFret - 1).Y, Wire(Strings, _diagram.LastFret).Y);
 
     /// <summary>Left and right end of the neck.</summary>
     internal (double Left, double Right) Extent

@@ -396,6 +396,9 @@ public static class DiagnosticCodes
     /// <summary>A diagram of nothing.</summary>
     public const string DiagramOfNothing = "diagram-of-nothing";
 
+    /// <summary>Something about a diagram that does not fit what it shows.</summary>
+    public const string BadDiagram = "bad-diagram";
+
     /// <summary>Two subjects.</summary>
     public const string TwoSubjects = "two-subjects";
 

@@ -39,6 +39,7 @@ public static class ExerciseStyles
         new FindNote(),
         new IntervalShapes(),
         new EveryPosition(),
+        new TwoPositions(),
         new StringSkipping(),
         new OwnLine(),
     ];

@@ -18,13 +18,13 @@ internal static class GripCosts
     private const int FirstPositionEnd = 3;
     private const double NutReach = 130;
     private const double PerTone = 0.9;
-    private const double PerToneBeyondEnough = 0.5;
+    private const double PerToneBeyondEnough = 0.45;
     private const int Enough = 4;
     private const double Thin = 2;
     private const double Gap = 1.4;
     private const double SilentOfFew = 2;
     private const double SilentTop = 0.75;
-    private const double SilentTopOfRich = 0.4;
+    private const double SilentTopOfRich = 0.3;
     private const double NoFifth = 0.7;
     private const double Missing = 0.5;
     private const double SecondThird = 0.4;

@@ -67,8 +67,9 @@ public static class LessonReader
             var isFrameSound = !bag.Items.Any(d => d.Severity == Severity.Error && d.Span.Start < exercisesStart);
             var reader = new ExerciseReader(styles, meter, own, bag);
             var exercises = fields.Node("exercises") is { } list ? reader.Read(list) : [];
-            var diagrams = fields.Node("diagrams") is { } diagramNode ? new DiagramReader(key, rekeying, own, bag).Read(diagramNode) : [];
             var exerciseCount = fields.Node("exercises") is SequenceNode items ? items.Items.Length : 0;
+            var around = new DiagramSurroundings(key, rekeying, own, exerciseCount, progression?.Measures.Length ?? 0);
+            var diagrams = fields.Node("diagrams") is { } diagramNode ? new DiagramReader(around, bag).Read(diagramNode) : [];
             var practice = fields.Node("practice") is { } practiceNode ? new PracticeReader(exerciseCount, bag).Read(practiceNode) : [];
 
             var title = fields.Line("title", 120);
@@ -95,7 +96,7 @@ public static class LessonReader
                 Transposition = rekeying.Interval,
                 Notes = MarkupRekeyer.Move(notes, rekeying),
                 Exercises = isOther ? [.. exercises.Select(e => e with { Neck = e.Neck.FitTo(instrument) })] : exercises,
-                Diagrams = isOther ? [.. diagrams.Where(d => d.Kind != DiagramKind.Shape).Select(d => d with { FromFret = null, ToFret = null })] : diagrams,
+                Diagrams = isOther ? DiagramFitting.To(instrument, diagrams) : diagrams,
                 HasOwnDiagrams = fields.IsGiven("diagrams"),
                 PracticePlan = practice,
                 HasOwnPracticePlan = fields.IsGiven("practice"),

@@ -24,7 +24,7 @@ public static class HandoutAssembler
             Harmony = HarmonyRows.For(lesson.Progression, lesson.Key),
             TheoryNotes = TheoryNotes.For(lesson.Progression, lesson.Key),
             TeacherNotes = lesson.Notes,
-            Diagrams = DiagramAssembler.Assemble(lesson),
+            Diagrams = DiagramAssembler.Assemble(built, wording),
             Exercises =
             [
                 .. built.Exercises.Select((exercise, index) => new ExerciseContent

@@ -28,6 +28,12 @@ public sealed record HandoutWording
     public string LevelOf { get; init; } = "{0} of 5";
     /// <summary>The capo; {0} is the fret.</summary>
     public string CapoAt { get; init; } = "fret {0}";
+    /// <summary>Caption of one of several positions; {0} is its number.</summary>
+    public string DiagramPosition { get; init; } = "position {0}";
+    /// <summary>Caption of the path of one bar; {0} is the exercise, {1} the bar.</summary>
+    public string PathOfBar { get; init; } = "Exercise {0}, bar {1}: the notes in order";
+    /// <summary>Caption of the path of several bars; {0} is the exercise, {1} and {2} the bars.</summary>
+    public string PathOfBars { get; init; } = "Exercise {0}, bars {1}–{2}: the notes in order";
     /// <summary>The line of caution.</summary>
     public string Caution { get; init; } =
         "Warm up before you play and rest often. Keep the volume safe. Stop when something hurts, and ask your teacher or a doctor if it does not go away.";

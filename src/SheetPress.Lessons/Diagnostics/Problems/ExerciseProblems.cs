@@ -62,7 +62,7 @@ public static class ExerciseProblems
     public static Problem TooManyDiagrams(int maximum) => Error(DiagnosticCodes.TooManyDiagrams, $"A lesson has at most {maximum} diagrams.", "Split it into several lessons.");
 
     /// <summary>A diagram of nothing.</summary>
-    public static Problem DiagramOfNothing() => Error(DiagnosticCodes.DiagramOfNothing, "This diagram does not say what to show.", "Write 'chord: Cm7', 'scale: C dorian' or 'shape: 4:3 3:5 2:5'.");
+    public static Problem DiagramOfNothing() => Error(DiagnosticCodes.DiagramOfNothing, "This diagram does not say what to show.", "Write 'chord: Cm7', 'grip: Cm7', 'scale: C dorian', 'shape: 4:3 3:5 2:5' or 'exercise: 1'.");
 
     /// <summary>Two subjects.</summary>
     public static Problem TwoSubjects() => Error(DiagnosticCodes.TwoSubjects, "A diagram shows a scale or something else, not both.", "Write two diagrams.");

@@ -14,7 +14,14 @@ internal static class PlacedLine
     /// <param name="context">The exercise.</param>
     /// <param name="rhythmOf">The rhythm of a meter.</param>
     /// <param name="tonesOf">The tones of a chord, which go round as long as it lasts; none to leave it silent.</param>
-    public static Line Write(ExerciseContext context, Func<Meter, RhythmPattern> rhythmOf, Func<HarmonyStep, ImmutableArray<PlacedTone>> tonesOf)
+    public static Line Write(ExerciseContext context, Func<Meter, RhythmPattern> rhythmOf, Func<HarmonyStep, ImmutableArray<PlacedTone>> tonesOf) =>
+        Write(context, rhythmOf, (step, _) => tonesOf(step));
+
+    /// <summary>Writes the line.</summary>
+    /// <param name="context">The exercise.</param>
+    /// <param name="rhythmOf">The rhythm of a meter.</param>
+    /// <param name="tonesOf">The tones of a chord that lasts for a number of notes.</param>
+    public static Line Write(ExerciseContext context, Func<Meter, RhythmPattern> rhythmOf, Func<HarmonyStep, int, ImmutableArray<PlacedTone>> tonesOf)
     {
         var track = HarmonyTrack.Of(context);
         var slots = RhythmTiler.Tile(context.Progression, rhythmOf);
@@ -24,7 +31,7 @@ internal static class PlacedLine
             var own = slots[step.Index];
             if (own.IsEmpty) continue;
             if (step.IsFinal) own = Resting.Shorten(own, step.End);
-            var tones = tonesOf(step);
+            var tones = tonesOf(step, own.Length);
             for (var k = 0; k < own.Length && !tones.IsEmpty; k++)
             {
                 if (step.IsFinal && k == own.Length - 1) Rest(writer, own[k], step, tones, k, NeckRange.Of(context));
