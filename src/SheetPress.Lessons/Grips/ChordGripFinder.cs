@@ -63,6 +63,8 @@ internal sealed class ChordGripFinder
     public ChordGrip? Of(Chord chord, IReadOnlyList<FretPosition> places)
     {
         var ordered = places.OrderByDescending(p => p.String).ToArray();
+        int[] fretted = [.. ordered.Where(p => p.Fret > 0).Select(p => p.Fret)];
+        if (fretted.Length > 0 && _hand.Distance(fretted.Min(), fretted.Max()) > _widestSpan) return null;
         if (ChordHand.Hold(_hand, ordered) is not { } hold) return null;
         var tones = new GripTones(chord);
         return new ChordGrip { Places = [.. ordered], Fingers = hold.Fingers, Degrees = [.. ordered.Select(p => tones.At(StepAt(tones, p)))], Cost = hold.Cost };

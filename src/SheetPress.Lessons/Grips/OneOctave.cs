@@ -7,8 +7,7 @@ namespace SheetPress.Lessons;
 /// <summary>The tones of a chord from root to octave under one hand: how a bass player sees a chord.</summary>
 internal static class OneOctave
 {
-    private const int ReachBack = 1;
-    private const int ReachUp = 3;
+    private const int Span = 3;
 
     /// <summary>The places, from the root up; tones that the hand does not reach are left out.</summary>
     /// <param name="instrument">The instrument.</param>
@@ -24,7 +23,10 @@ internal static class OneOctave
             for (var fret = RootFret(instrument, s, chord); fret <= instrument.PlayableFrets; fret += 12)
             {
                 if (!neck.Allows(new FretPosition(s, fret))) continue;
-                var places = From(instrument, chord, new FretPosition(s, fret), neck);
+                // The first or the second finger on the root, whichever reaches more.
+                var places = From(instrument, chord, new FretPosition(s, fret), Math.Max(0, fret - 1), neck);
+                var others = From(instrument, chord, new FretPosition(s, fret), fret, neck);
+                if (others.Length > places.Length) places = others;
                 if (places.Length < best.Length || (places.Length == best.Length && fret >= lowest)) continue;
                 (best, lowest) = (places, fret);
             }
@@ -34,7 +36,7 @@ internal static class OneOctave
 
     private static int RootFret(Instrument instrument, int stringNumber, Chord chord) => NoteMath.Modulo(chord.Root.PitchClass - instrument.MidiNumberAt(stringNumber, 0), 12);
 
-    private static ImmutableArray<FretPosition> From(Instrument instrument, Chord chord, FretPosition root, NeckRequest neck)
+    private static ImmutableArray<FretPosition> From(Instrument instrument, Chord chord, FretPosition root, int hand, NeckRequest neck)
     {
         var places = ImmutableArray.CreateBuilder<FretPosition>();
         var low = instrument.MidiNumberAt(root.String, root.Fret);
@@ -45,7 +47,7 @@ internal static class OneOctave
             for (var s = root.String; s >= 1; s--)
             {
                 var place = new FretPosition(s, low + step - instrument.MidiNumberAt(s, 0));
-                if (place.Fret < Math.Max(0, root.Fret - ReachBack) || place.Fret > Math.Max(root.Fret, ReachBack) + ReachUp - ReachBack || !neck.Allows(place)) continue;
+                if (place.Fret < hand || place.Fret > hand + Span || !neck.Allows(place)) continue;
                 places.Add(place);
                 break;
             }

@@ -32,13 +32,17 @@ internal sealed class PositionShapes(Instrument instrument, NoteName root, Immut
         return starts;
     }
 
-    /// <summary>The shape from a start: the hand lies with its first or second finger on the first tone, whichever reaches more tones without a gap.</summary>
+    /// <summary>The shape from a start: the hand lies with its first or second finger on the first tone, whichever has to stretch less, and then whichever reaches more tones.</summary>
     public ImmutableArray<ShapeTone> From(int start)
     {
         var first = Walk(start, start);
-        var second = start > 1 ? Walk(start - 1, start) : [];
-        return [.. second.Count > first.Count ? second : first];
+        if (start < 2) return [.. first];
+        var second = Walk(start - 1, start);
+        var (one, two) = (Stretches(first, start), Stretches(second, start - 1));
+        return [.. two < one || (two == one && second.Count > first.Count) ? second : first];
     }
+
+    private static int Stretches(List<ShapeTone> tones, int hand) => tones.Count(t => t.Place.Fret > 0 && (t.Place.Fret < hand || t.Place.Fret > hand + Span));
 
     private List<ShapeTone> Walk(int hand, int start)
     {
@@ -52,9 +56,8 @@ internal sealed class PositionShapes(Instrument instrument, NoteName root, Immut
                 if (!neck.Allows(place)) continue;
                 var midi = instrument.MidiNumberAt(number, fret);
                 if (midi <= last || DegreeAt(place) is not { } degree) continue;
-                // Outside its four frets the hand stretches only for a tone that the next string does not have.
-                var outside = fret > hand + Span || fret < hand;
-                if (outside && IsOnAnother(number, midi, hand)) continue;
+                // Outside its four frets the hand stretches only for a tone that another string does not have; rather back than up.
+                if (fret > hand + Span ? IsOnAnother(number, midi, Math.Max(0, hand - 1), hand) : fret < hand && IsOnAnother(number, midi, hand, hand)) continue;
                 tones.Add(new ShapeTone(place, degree));
                 last = midi;
             }
@@ -62,12 +65,12 @@ internal sealed class PositionShapes(Instrument instrument, NoteName root, Immut
         return tones;
     }
 
-    private bool IsOnAnother(int number, int midi, int hand)
+    private bool IsOnAnother(int number, int midi, int from, int hand)
     {
         foreach (var other in _strings)
         {
             var fret = midi - instrument.MidiNumberAt(other, 0);
-            if (other != number && fret >= hand && fret <= hand + Span) return true;
+            if (other != number && fret >= from && fret <= hand + Span) return true;
         }
         return false;
     }

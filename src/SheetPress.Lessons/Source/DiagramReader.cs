@@ -111,7 +111,7 @@ internal sealed class DiagramReader(DiagramSurroundings around, DiagnosticBag ba
         string[] given = [.. ((string[])["exercise", "grip", "shape", "scale"]).Where(fields.IsGiven)];
         if (given.Length == 0 && !fields.IsGiven("chord") && mapping.IsComplete) bag.Add(mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span, ExerciseProblems.DiagramOfNothing());
         if (given.Length > 1) bag.Add(fields.SpanOf(given[1]), ExerciseProblems.TwoSubjects());
-        else if (fields.IsGiven("chord") && given is ["exercise" or "scale"]) bag.Add(fields.SpanOf("chord"), ExerciseProblems.TwoSubjects());
+        else if (fields.IsGiven("chord") && given is ["exercise" or "scale"]) bag.Add(fields.SpanOf(given[0] == "scale" ? "scale" : "chord"), ExerciseProblems.TwoSubjects());
         if (fields.IsGiven("measures") && request.Kind != DiagramKind.Path) bag.Add(fields.SpanOf("measures"), DiagramProblems.MeasuresOfNothing());
         if (request.Labels is not null && request.Kind == DiagramKind.Path) bag.Add(fields.SpanOf("labels"), DiagramProblems.PathLabels());
         if (request.Labels == DiagramText.Fingers && request.Kind is DiagramKind.Chord or DiagramKind.Scale && request.Family is null) bag.Add(fields.SpanOf("labels"), DiagramProblems.NoFingers());
@@ -157,7 +157,7 @@ internal sealed class DiagramReader(DiagramSurroundings around, DiagnosticBag ba
         {
             if (common.Family is not null) bag.Add(fields.SpanOf("positions"), DiagramProblems.OneOnly("a grip that is spelled out"));
             if (_shapes.Grip(text) is not { } shape) return null;
-            if (ChordHand.Hold(new HandModel(around.Instrument), shape.Places.AsSpan()) is null) bag.Add(text.Span, DiagramProblems.CannotHold(text.Value));
+            if (NeckShapes.Held(around.Instrument, chord ?? new Chord(around.Key.Tonic, ChordQualities.All[0]), shape.Places) is null) bag.Add(text.Span, DiagramProblems.CannotHold(text.Value));
             return common with { Chord = chord, Positions = shape.Places, Fingers = shape.Fingers };
         }
         if (chord is not null) bag.Add(fields.SpanOf("chord"), ExerciseProblems.TwoSubjects());

@@ -69,7 +69,7 @@ public class ComposedMusicTests
     [Fact]
     public void A_diagram_of_an_exercise_stands_between_its_title_and_its_music()
     {
-        var path = NeckDiagrams.Path(SampleHandout.Bass, [new(3, 3), new(2, 5), new(1, 5)], i => i == 0);
+        var path = NeckDiagrams.Path(SampleHandout.Bass, [new(new(3, 3), 1, true), new(new(2, 5), 2, false), new(new(1, 5), 3, false)]);
         var content = Content(1, 4) with { Exercises = [new ExerciseContent { Number = "1", Score = Score("Study", 4), Diagrams = [path] }] };
         var page = SheetComposer.Compose(content, new PageStyle()).Pages.ShouldHaveSingleItem();
         var title = page.Drawing.Marks.First(m => m.Role == MarkRole.Title && m is TextMark { Run.Text: "Study" }).Bounds;

@@ -66,10 +66,39 @@ public class NeckDiagramsTests
     [Fact]
     public void A_path_numbers_every_visit()
     {
-        var diagram = NeckDiagrams.Path(Bass, [new(3, 3), new(2, 5), new(1, 5), new(2, 5)], i => i == 0);
-        diagram.Dots.Select(d => d.Label).ShouldBe(["1", "2, 4", "3"]);
+        var diagram = NeckDiagrams.Path(Bass, [new(new(3, 3), 1, true), new(new(2, 5), 2, false), new(new(1, 5), 3, false), new(new(2, 5), 4, false)]);
+        diagram.Dots.Select(d => d.Label).ShouldBe(["1", "2 4", "3"]);
         diagram.Dots[0].Shape.ShouldBe(DotShape.Root);
         diagram.Path.Length.ShouldBe(4);
+    }
+
+    [Fact]
+    public void Fingers_stand_in_the_dots_or_at_the_ends_of_the_strings_and_one_on_several_strings_is_a_barre()
+    {
+        var guitar = InstrumentCatalogue.Find("guitar-6")!;
+        FretPosition[] places = [new(5, 2), new(4, 4), new(3, 4), new(2, 3), new(1, 2)];
+        var inside = NeckDiagrams.Shape(guitar, places, Chord.Parse("Bm"), DotLabels.Fingers, upright: true, [1, 3, 4, 2, 1]);
+        inside.Dots.Select(d => d.Label).ShouldBe(["1", "3", "4", "2", "1"]);
+        inside.Dots.ShouldAllBe(d => d.Finger == null);
+        inside.Barres.ShouldBe([new Barre(2, 1, 5)]);
+        inside.MutedStrings.ShouldBe([6]);
+        var outside = NeckDiagrams.Shape(guitar, places, Chord.Parse("Bm"), DotLabels.Degrees, upright: true, [1, 3, 4, 2, 1]);
+        outside.Dots.Select(d => (d.Label, d.Finger)).ShouldBe([("R", 1), ("5", 3), ("R", 4), ("♭3", 2), ("5", 1)]);
+    }
+
+    [Fact]
+    public void Two_places_on_a_string_are_no_chord_so_that_no_string_is_silent_and_no_finger_lies_flat()
+    {
+        var guitar = InstrumentCatalogue.Find("guitar-6")!;
+        var scale = NeckDiagrams.Shape(guitar, [new(6, 5), new(6, 8), new(5, 5), new(5, 7)], Chord.Parse("Am"), DotLabels.Fingers, upright: true, [1, 4, 1, 3]);
+        (scale.MutedStrings.Length, scale.Barres.Length).ShouldBe((0, 0));
+    }
+
+    [Fact]
+    public void A_note_outside_the_chord_is_an_open_circle_with_its_usual_name()
+    {
+        var diagram = NeckDiagrams.Shape(Bass, [new(4, 5), new(3, 5)], Chord.Parse("Am"));
+        diagram.Dots.Select(d => (d.Label, d.Shape)).ShouldBe([("R", DotShape.Root), ("4", DotShape.Other)]);
     }
 
     [Fact]

@@ -103,7 +103,7 @@ public class LessonReaderTests
         lesson.Exercises[0].ShowFingers.ShouldBeNull();
 
         lesson.Diagrams.Select(d => d.Kind).ShouldBe([DiagramKind.Chord, DiagramKind.Scale, DiagramKind.Shape]);
-        (lesson.Diagrams[1].FromFret, lesson.Diagrams[1].ToFret, lesson.Diagrams[1].ShowNotes, lesson.Diagrams[1].Caption).ShouldBe((5, 9, true, "Home"));
+        (lesson.Diagrams[1].FromFret, lesson.Diagrams[1].ToFret, lesson.Diagrams[1].Labels, lesson.Diagrams[1].Caption).ShouldBe((5, 9, DiagramText.Notes, "Home"));
         lesson.Diagrams[2].Positions.ShouldBe([new FretPosition(6, 5), new FretPosition(5, 5), new FretPosition(4, 7)]);
         (lesson.Diagrams[2].Upright, lesson.Diagrams[2].Chord?.ToString()).ShouldBe((true, "Dm7"));
         lesson.PracticePlan.Length.ShouldBe(2);
