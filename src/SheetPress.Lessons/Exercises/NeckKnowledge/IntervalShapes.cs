@@ -36,7 +36,7 @@ internal sealed class IntervalShapes : ExerciseStyle
     private static (PlacedTone Root, PlacedTone Other)? Shape(ExerciseContext context, HarmonyStep step, Degree degree, int hand)
     {
         var instrument = context.Instrument;
-        var comfortable = LevelTable.HighestFret(context.Level);
+        var comfortable = HandModel.HomeFret(context.Level);
         (PlacedTone, PlacedTone)? best = null;
         var least = double.MaxValue;
         foreach (var number in NeckWindow.Strings(context))

@@ -41,7 +41,7 @@ internal sealed class StringSkipping : ExerciseStyle
     private static (PlacedTone Low, PlacedTone High)? Pair(ExerciseContext context, HarmonyStep step, ImmutableArray<Degree> degrees, Degree degree, int? hand)
     {
         var instrument = context.Instrument;
-        var comfortable = LevelTable.HighestFret(context.Level);
+        var comfortable = HandModel.HomeFret(context.Level);
         (PlacedTone, PlacedTone)? best = null;
         var least = double.MaxValue;
         foreach (var number in NeckWindow.Strings(context))
