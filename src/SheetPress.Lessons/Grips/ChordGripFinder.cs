@@ -43,8 +43,8 @@ internal sealed class ChordGripFinder
         var bass = 1 << tones.BassStep;
         // On four strings chords are played in any inversion, but for a bass that is asked for.
         var isFree = chord.Bass is null && _instrument.StringCount <= FewStrings;
-        (int Wanted, bool AnyBass)[] tiers = isFree ? [(tones.Full | 1, true), (tones.Plain | 1, true), (tones.Plain, true)] :
-            [(tones.Full | bass, false), (tones.Full | 1, true), (tones.Plain | bass, false), (tones.Plain | 1, true), (tones.Plain, true)];
+        (int Wanted, bool AnyBass)[] tiers = isFree ? [(tones.Full | 1, true), (tones.Plain | 1, true), (tones.Least | 1, true), (tones.Plain, true)] :
+            [(tones.Full | bass, false), (tones.Full | 1, true), (tones.Plain | bass, false), (tones.Plain | 1, true), (tones.Least | 1, true), (tones.Plain, true)];
         var neck = Math.Max(1, _instrument.PlayableFrets - Reach);
         var comfortable = Math.Min(neck, highestHand);
         // Rather a chord with its root higher up than is comfortable than one without.

@@ -20,6 +20,7 @@ internal sealed class GripTones
         }
         Full = Mask(essential: chord.Quality.Degrees.Length);
         Plain = Mask(essential: 2);
+        Least = Mask(essential: 1);
     }
 
     public Chord Chord { get; }
@@ -32,6 +33,9 @@ internal sealed class GripTones
 
     /// <summary>The two that tell most: third and seventh.</summary>
     public int Plain { get; }
+
+    /// <summary>The one that tells most: the third or what stands for it.</summary>
+    public int Least { get; }
 
     /// <summary>Set of all tones.</summary>
     public int All

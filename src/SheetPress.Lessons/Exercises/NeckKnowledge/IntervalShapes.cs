@@ -27,7 +27,9 @@ internal sealed class IntervalShapes : ExerciseStyle
         return PlacedLine.Write(context, LevelRhythm.Or(context, EvenRhythms.Beats), step =>
         {
             var interval = intervals.IsEmpty ? new DegreeRequest(new Degree(5), false) : intervals[turn++ % intervals.Length];
-            if (Shape(context, step, DegreeResolver.Resolve(interval, step), hand) is not { } shape) return [];
+            var degree = DegreeResolver.Resolve(interval, step);
+            // What the neck has no room for comes an octave lower, or as the root alone.
+            if ((Shape(context, step, degree, hand) ?? Shape(context, step, degree.Simple, hand) ?? Shape(context, step, new Degree(8), hand) ?? RootAlone(context, step)) is not { } shape) return [];
             hand = shape.Root.Place.Fret;
             return [shape.Root, shape.Other];
         });
@@ -60,6 +62,21 @@ internal sealed class IntervalShapes : ExerciseStyle
             }
         }
         return best;
+    }
+
+    private static (PlacedTone Root, PlacedTone Other)? RootAlone(ExerciseContext context, HarmonyStep step)
+    {
+        foreach (var number in NeckWindow.Strings(context))
+        {
+            for (var fret = 0; fret <= context.Instrument.PlayableFrets; fret++)
+            {
+                var place = new FretPosition(number, fret);
+                if (!context.Request.Neck.Allows(place) || NoteMath.Modulo(context.Instrument.MidiNumberAt(number, fret), 12) != step.Chord.Root.PitchClass) continue;
+                var root = NeckWindow.At(context.Instrument, step, Degree.Root, place);
+                return (root, root);
+            }
+        }
+        return null;
     }
 
     // Named by the interval itself: a tenth is no third.
