@@ -342,6 +342,9 @@ public static class DiagnosticCodes
     /// <summary>An exercise that is no mapping.</summary>
     public const string ExerciseNotEntries = "exercise-not-entries";
 
+    /// <summary>A progression that does not go into an exercise's own meter.</summary>
+    public const string MeterDoesNotFit = "meter-does-not-fit";
+
     /// <summary>Too many exercises.</summary>
     public const string TooManyExercises = "too-many-exercises";
 

@@ -13,6 +13,10 @@ public sealed record ExerciseRequest
     public string? Title { get; init; }
     /// <summary>One-line instruction; null to take the style's own.</summary>
     public string? Instruction { get; init; }
+    /// <summary>Meter of its own; null for the lesson's. Given together with <see cref="Progression"/>.</summary>
+    public Meter? Meter { get; init; }
+    /// <summary>The lesson's progression in the exercise's own meter; null for the lesson's.</summary>
+    public Progression? Progression { get; init; }
     /// <summary>Rhythm, or null for the style's own.</summary>
     public RhythmPattern? Rhythm { get; init; }
     /// <summary>Tempo of its own, or null for the lesson's.</summary>

@@ -6,9 +6,10 @@ namespace SheetPress.Lessons;
 /// <summary>Reads the list of exercises.</summary>
 /// <param name="styles">The styles to choose from.</param>
 /// <param name="meter">The lesson's meter.</param>
+/// <param name="inMeter">Reads the lesson's progression in another meter; null when it has none.</param>
 /// <param name="instrument">The instrument the lesson is written for.</param>
 /// <param name="bag">Where problems go.</param>
-internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter meter, Instrument instrument, DiagnosticBag bag)
+internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter meter, Func<Meter, DiagnosticBag, Progression?> inMeter, Instrument instrument, DiagnosticBag bag)
 {
     private const int MaximumExercises = 200;
     private const int MaximumMarks = 64;
@@ -16,7 +17,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
     /// <summary>Entries that every exercise can have.</summary>
     internal static readonly string[] CommonNames =
     [
-        "style", "title", "instruction", "rhythm", "count", "tempo", "level", "position", "range", "strings", "open-strings", "show", "layout",
+        "style", "title", "instruction", "meter", "rhythm", "count", "tempo", "level", "position", "range", "strings", "open-strings", "show", "layout",
         "measures-per-system", "seed", "marks", "ladder",
     ];
 
@@ -100,12 +101,14 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         var fields = new FieldReader(mapping, known, style is null ? "an exercise" : $"the exercise '{style.Name}'", bag);
         fields.Require("style", ExerciseProblems.NoStyle(), mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span);
         // Everything is read even when the style is unknown, so that one run shows all faults.
+        var ownMeter = fields.Text("meter") is { } meterText ? MeterReader.Read(meterText, bag) : null;
+        var progression = ownMeter is null ? null : ExerciseMeter.Read(fields.Text("meter")!, ownMeter, inMeter, bag);
         var marks = ReadMarks(fields);
-        var rhythm = ReadRhythm(fields);
+        var rhythm = ReadRhythm(fields, ownMeter ?? meter);
         var show = ReadShow(fields);
         var title = fields.Line("title", 120);
         var instruction = fields.Line("instruction", 300);
-        var tempo = fields.Text("tempo") is { } text ? TempoReader.Read(text, meter, bag) : null;
+        var tempo = fields.Text("tempo") is { } text ? TempoReader.Read(text, ownMeter ?? meter, bag) : null;
         var level = fields.Number("level", 1, 5);
         var neck = new NeckReader(instrument, bag).Read(fields);
         var layout = fields.Choice("layout", Layouts);
@@ -118,6 +121,8 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             Style = style,
             Title = title,
             Instruction = instruction,
+            Meter = progression is null ? null : ownMeter,
+            Progression = progression,
             Rhythm = rhythm?.WithMarks(marks),
             Marks = marks,
             Tempo = tempo,
@@ -184,13 +189,13 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         return complete ? request : null;
     }
 
-    private RhythmPattern? ReadRhythm(FieldReader fields)
+    private RhythmPattern? ReadRhythm(FieldReader fields, Meter meterOf)
     {
         var values = fields.JoinedText("rhythm", ' ');
         var counts = fields.JoinedText("count", ' ');
         if (values is not null && counts is not null) bag.Add(fields.SpanOf("count"), ExerciseProblems.RhythmAndCount());
-        var fromValues = values is null ? null : RhythmReader.ReadValues(values, meter, bag);
-        var fromCounts = counts is null ? null : RhythmReader.ReadCounts(counts, meter, bag);
+        var fromValues = values is null ? null : RhythmReader.ReadValues(values, meterOf, bag);
+        var fromCounts = counts is null ? null : RhythmReader.ReadCounts(counts, meterOf, bag);
         return fromValues ?? fromCounts;
     }
 

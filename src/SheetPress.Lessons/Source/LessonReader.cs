@@ -65,7 +65,7 @@ public static class LessonReader
             var progression = progressionText is null ? null : ProgressionReader.Read(progressionText, key, meter, rekeying, bag);
             var exercisesStart = fields.Node("exercises")?.Span.Start ?? int.MaxValue;
             var isFrameSound = !bag.Items.Any(d => d.Severity == Severity.Error && d.Span.Start < exercisesStart);
-            var reader = new ExerciseReader(styles, meter, own, bag);
+            var reader = new ExerciseReader(styles, meter, (other, problems) => progressionText is null ? null : ProgressionReader.Read(progressionText, key, other, rekeying, problems), own, bag);
             var exercises = fields.Node("exercises") is { } list ? reader.Read(list) : [];
             var exerciseCount = fields.Node("exercises") is SequenceNode items ? items.Items.Length : 0;
             var around = new DiagramSurroundings(key, rekeying, own, exerciseCount, progression?.Measures.Length ?? 0);
@@ -111,7 +111,7 @@ public static class LessonReader
         {
             foreach (var request in exercises)
             {
-                var context = new ExerciseContext(lesson, request, bag);
+                var context = new ExerciseContext(ExerciseMeter.Of(lesson, request), request, bag);
                 request.Style.Generate(context);
                 request.Style.GenerateLower(context);
             }

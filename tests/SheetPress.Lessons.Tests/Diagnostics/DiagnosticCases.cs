@@ -186,6 +186,7 @@ internal static class DiagnosticCases
         (DiagnosticCodes.NoStyle, MarkedLesson.With("exercises:\n  - «rhythm»: quarters")),
         (DiagnosticCodes.UnknownStyle, MarkedLesson.With("exercises:\n  - style: «root»")),
         (DiagnosticCodes.UnknownStyle, MarkedLesson.With("exercises:\n  - «arpegio»")),
+        (DiagnosticCodes.MeterDoesNotFit, "title: Tiny\nkey: C minor\nprogression: Cm7:3 F7:1 | Cm7\nexercises:\n  - style: roots\n    meter: «2/4»\n"),
         (DiagnosticCodes.RhythmAndCount, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: quarters\n    «count»: 1 2 3 4")),
         (DiagnosticCodes.TooManyMarks, MarkedLesson.With("exercises:\n  - style: roots\n    marks: plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain plain «accent»")),
         (DiagnosticCodes.NothingAndSomething, MarkedLesson.With("exercises:\n  - style: roots\n    «show»: nothing fingers")),

@@ -12,6 +12,9 @@ public static class ExerciseProblems
     /// <summary>Too many exercises.</summary>
     public static Problem TooManyExercises(int maximum) => Error(DiagnosticCodes.TooManyExercises, $"A lesson has at most {maximum} exercises.", "Split it into several lessons.");
 
+    /// <summary>Chords that do not go into an exercise's own meter.</summary>
+    public static Problem MeterDoesNotFit(string meter, string why) => Error(DiagnosticCodes.MeterDoesNotFit, $"The progression does not go into {meter}: {why}", "Take the numbers of beats from its chords, or leave the exercise in the meter of the lesson.");
+
     /// <summary>No exercises at all.</summary>
     public static Problem NoExercises() => new(DiagnosticCodes.NoExercises, Severity.Warning, "The lesson has no exercises.", "Write 'exercises:' and below it '  - style: roots'; 'styles' lists what there is.");
 
