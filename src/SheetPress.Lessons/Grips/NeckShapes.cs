@@ -61,7 +61,10 @@ public static class NeckShapes
         var found = ImmutableArray.CreateBuilder<ImmutableArray<ShapeTone>>();
         foreach (var start in shapes.Starts(from, Math.Min(toFret ?? instrument.PlayableFrets, from + HighestFret - 1)))
         {
-            if (found.Count < most && shapes.From(start) is { IsEmpty: false } shape) found.Add(shape);
+            if (found.Count == most) break;
+            var shape = shapes.From(start);
+            // Two tones a half step apart start the same position: it is shown once.
+            if (!shape.IsEmpty && (found.Count == 0 || shape.Any(t => !found[^1].Contains(t)))) found.Add(shape);
         }
         return found.ToImmutable();
     }

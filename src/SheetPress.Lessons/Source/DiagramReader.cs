@@ -109,7 +109,8 @@ internal sealed class DiagramReader(DiagramSurroundings around, DiagnosticBag ba
     private void CheckEntries(MappingNode mapping, FieldReader fields, DiagramRequest request)
     {
         string[] given = [.. ((string[])["exercise", "grip", "shape", "scale"]).Where(fields.IsGiven)];
-        if (given.Length == 0 && !fields.IsGiven("chord") && mapping.IsComplete) bag.Add(mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span, ExerciseProblems.DiagramOfNothing());
+        var isMeant = ((string[])["exercise", "grip", "shape", "scale", "chord"]).Any(fields.IsMeant);
+        if (given.Length == 0 && !fields.IsGiven("chord") && !isMeant && mapping.IsComplete) bag.Add(mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span, ExerciseProblems.DiagramOfNothing());
         if (given.Length > 1) bag.Add(fields.SpanOf(given[1]), ExerciseProblems.TwoSubjects());
         else if (fields.IsGiven("chord") && given is ["exercise" or "scale"]) bag.Add(fields.SpanOf(given[0] == "scale" ? "scale" : "chord"), ExerciseProblems.TwoSubjects());
         if (fields.IsGiven("measures") && request.Kind != DiagramKind.Path) bag.Add(fields.SpanOf("measures"), DiagramProblems.MeasuresOfNothing());

@@ -49,17 +49,8 @@ internal sealed class ShapeReader(Instrument instrument, KeyTransposition rekeyi
         return new WrittenShape(Moved(places.ToImmutable()), fingers.ToImmutable());
     }
 
-    /// <summary>Whether a text spells a grip out instead of naming a chord: frets and x, and nothing else.</summary>
-    public static bool IsSpelledOut(string text)
-    {
-        var digits = 0;
-        foreach (var c in text)
-        {
-            if (char.IsAsciiDigit(c) || c is 'x' or 'X') digits++;
-            else if (c is not (' ' or '-')) return false;
-        }
-        return digits > 0;
-    }
+    /// <summary>Whether a text spells a grip out instead of naming a chord: it begins with a fret or an x.</summary>
+    public static bool IsSpelledOut(string text) => text is [(>= '0' and <= '9') or 'x' or 'X', ..];
 
     /// <summary>A grip from the lowest string to string 1, "x32010", or with blanks or hyphens between frets; null with the reason reported.</summary>
     public WrittenShape? Grip(LocatedText text)

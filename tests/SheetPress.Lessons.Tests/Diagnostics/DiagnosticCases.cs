@@ -213,6 +213,8 @@ internal static class DiagnosticCases
         (DiagnosticCodes.NoSuchExercise, MarkedLesson.With("diagrams:\n  - exercise: «2»")),
         (DiagnosticCodes.BadDiagram, MarkedLesson.With("diagrams:\n  - grip: «x3201»\n    chord: C")),
         (DiagnosticCodes.BadDiagram, MarkedLesson.With("diagrams:\n  - grip: «x x x x»")),
+        (DiagnosticCodes.BadDiagram, MarkedLesson.With("diagrams:\n  - grip: «x 3 y 5»")),
+        (DiagnosticCodes.UnknownEntry, MarkedLesson.With("diagrams:\n  - «grips»: x 3 5 5")),
         (DiagnosticCodes.BadDiagram, MarkedLesson.With("diagrams:\n  - grip: «Cm7»")),
         (DiagnosticCodes.BadDiagram, MarkedLesson.With("diagrams:\n  - shape: 4:3:«5»")),
         (DiagnosticCodes.BadDiagram, MarkedLesson.With("diagrams:\n  - chord: Cm7\n    «labels»: fingers")),

@@ -24,6 +24,17 @@ public class NeckShapesTests
     }
 
     [Fact]
+    public void No_position_holds_only_what_the_one_before_it_holds()
+    {
+        foreach (var chord in (string[])["Cmaj7", "F#m7b5", "Bb9"])
+        {
+            var positions = NeckShapes.Positions(Guitar, Chord.Parse(chord).Root, Chord.Parse(chord).Quality.Degrees, most: 12);
+            positions.Length.ShouldBeGreaterThan(2);
+            for (var i = 1; i < positions.Length; i++) positions[i].ShouldContain(t => !positions[i - 1].Contains(t));
+        }
+    }
+
+    [Fact]
     public void Places_that_no_hand_spans_have_no_fingers() =>
         NeckShapes.Held(Guitar, Chord.Parse("C"), [new(6, 1), new(5, 12), new(4, 1)]).ShouldBeNull();
 
