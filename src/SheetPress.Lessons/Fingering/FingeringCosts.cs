@@ -29,6 +29,8 @@ internal sealed class FingeringCosts
     private const double StretchPerMillimetre = 0.04;
     private const double StretchStart = 0.6;
     private const double IndexStretch = 0.4;
+    // Fingers closer together than a fret each, as chords have them.
+    private const double Squeeze = 0.3;
     private const double HeightPerFret = 0.1;
     private const double OpenString = 0.6;
     private const double OpenStringFarFromHand = 0.4;
@@ -72,7 +74,8 @@ internal sealed class FingeringCosts
         var natural = hand + _hand.Reach(finger, hand);
         var cost = FingerEffort[finger] + (HeightPerFret * hand) + (BeyondLevelPerFret * Math.Max(0, fret - _homeFret));
         if (finger == 3 && !_hand.OneFingerAFret(hand)) cost += ThirdInThreeFretHand;
-        if (fret != natural) cost += _stretch * (StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural)) + (finger == 1 ? IndexStretch : 0));
+        if (fret < natural && fret >= hand) cost += Squeeze;
+        else if (fret != natural) cost += _stretch * (StretchStart + (StretchPerMillimetre * _hand.Distance(fret, natural)) + (finger == 1 ? IndexStretch : 0));
         return cost + Anchor(hand);
     }
 

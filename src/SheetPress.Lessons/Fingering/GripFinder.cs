@@ -21,6 +21,12 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
     private const double StringSpread = 0.6;
     private const int UsualSpread = 3;
 
+    // Frets that a chord spans at most, however short the scale: fingers spread sideways no further.
+    private const int WidestChord = 5;
+
+    // A string that is tuned higher than its neighbour on the high side (the fourth of a ukulele) is for chords: a line stays off it.
+    private const double OutOfOrder = 1.5;
+
     private readonly double _widestSpan = HandModel.WidestSpan(level);
 
     /// <summary>All grips for a note or chord, best first among equals by string and fret.</summary>
@@ -52,7 +58,7 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
         var tone = note.Tones[0];
         foreach (var place in Places(tone, note))
         {
-            var side = costs.StrokeSide(note.Stroke, place.String);
+            var side = costs.StrokeSide(note.Stroke, place.String) + (tone.Position is null && IsOutOfOrder(place.String) ? OutOfOrder : 0);
             if (place.Fret == 0)
             {
                 if (tone.Finger is not null) continue;
@@ -64,18 +70,22 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
                 if (tone.Finger is { } asked && asked != finger) continue;
                 for (var handAt = Math.Max(1, place.Fret - 4); handAt <= Math.Min(place.Fret + 1, hand.HighestFret); handAt++)
                 {
-                    if (!hand.Uses(finger, handAt, _widestSpan)) continue;
+                    // A finger that is asked for may lie nearer to the index than its own fret, as in a chord, and reaches its fret of four however wide.
+                    var pinned = tone.Finger is not null && place.Fret >= handAt && place.Fret < handAt + finger;
+                    if (!pinned && !hand.Uses(finger, handAt, _widestSpan)) continue;
                     var natural = handAt + hand.Reach(finger, handAt);
                     // Only the outer fingers stretch out of the hand's reach, and only by one fret.
                     var stretch = place.Fret - natural;
-                    var allowed = stretch == 0 || (stretch == 1 && finger == 4) || (stretch == -1 && finger == 1);
-                    if (!allowed || hand.Distance(Math.Min(handAt, place.Fret), Math.Max(place.Fret, handAt + hand.Reach(4, handAt))) > _widestSpan + 1e-9) continue;
+                    var allowed = pinned || stretch == 0 || (stretch == 1 && finger == 4) || (stretch == -1 && finger == 1);
+                    if (!allowed || (!pinned && hand.Distance(Math.Min(handAt, place.Fret), Math.Max(place.Fret, handAt + hand.Reach(4, handAt))) > _widestSpan + 1e-9)) continue;
                     grips.Add(Make([place], [finger], handAt, costs.Fretted(finger, place.Fret, handAt) + side, isOpen: false));
                 }
             }
         }
         return grips.ToImmutable();
     }
+
+    private bool IsOutOfOrder(int number) => number > 1 && hand.Instrument.MidiNumberAt(number, 0) > hand.Instrument.MidiNumberAt(number - 1, 0);
 
     private ImmutableArray<Grip> FindChord(LineNote note)
     {
@@ -104,7 +114,7 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
     private double Stretch(ReadOnlySpan<FretPosition> places)
     {
         var (low, high) = FrettedRange(places);
-        return low == 0 ? 0 : hand.Distance(low, high);
+        return low == 0 ? 0 : high - low > WidestChord ? double.PositiveInfinity : hand.Distance(low, high);
     }
 
     private static (int Low, int High) FrettedRange(ReadOnlySpan<FretPosition> places)

@@ -90,6 +90,25 @@ public class LineFingeringTests
         string.Join(' ', Finger(Quarters(tenth), Bass).Line.Notes[0].Tones.Select(t => t.Finger)).ShouldBe(fingers);
 
     [Fact]
+    public void A_line_on_a_ukulele_stays_off_the_high_fourth_string()
+    {
+        // Common practice: the fourth string, tuned above the third and second, is for chords; scales run over the other three.
+        var ukulele = InstrumentCatalogue.Find("ukulele")!;
+        foreach (var level in (int[])[1, 3, 5])
+        {
+            var result = Finger(Quarters("C4", "D4", "E4", "F4", "G4", "A4", "B4", "C5", "A4", "G4", "E4", "C4", "G4", "B4", "D5", "G4"), ukulele, level: level);
+            result.Line.Notes.ShouldAllBe(n => n.Tones[0].Position!.Value.String < 4);
+        }
+    }
+
+    [Fact]
+    public void A_line_may_ask_for_the_high_fourth_string()
+    {
+        var result = Finger(Quarters("A4", "B4"), InstrumentCatalogue.Find("ukulele")!, new NeckRequest { Strings = [4] });
+        result.Line.Notes.Select(n => n.Tones[0].Position!.Value).ShouldBe([new FretPosition(4, 2), new FretPosition(4, 4)]);
+    }
+
+    [Fact]
     public void The_third_finger_helps_when_the_little_one_stretches()
     {
         // Common practice: a major seventh arpeggio from the fourth fret, 2 1 4 3.

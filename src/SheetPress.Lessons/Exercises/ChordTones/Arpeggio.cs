@@ -31,12 +31,16 @@ internal sealed class Arpeggio : ExerciseStyle
         var direction = context.Request.Word("direction");
         var start = context.Request.Word("start") switch { "third" => 1, "fifth" => 2, "seventh" => 3, _ => 0 };
         var nearest = context.Request.Word("start") == "nearest" ? new NearestTone(NeckRange.Of(context)) : null;
+        var range = NeckRange.Of(context);
         return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
             var tones = step.BasicTones;
-            // Two octaves are for where there is room for them, unless the lesson asks for them.
-            var octaves = context.Request.Number("octaves") ?? (room >= 2 * tones.Length ? LevelTable.Of(context.Level).ArpeggioOctaves : 1);
-            return Figure(tones, direction, octaves, Math.Min(nearest?.IndexIn(step, tones) ?? start, tones.Length - 1), room);
+            var from = Math.Min(nearest?.IndexIn(step, tones) ?? start, tones.Length - 1);
+            // Two octaves are for where bar and neck have room for them, unless the lesson asks for them.
+            var root = Pitch.AtOrAbove(step.Chord.Root, Math.Max(0, range.Lowest)).MidiNumber;
+            var fits = room >= 2 * tones.Length && root + ChordStack.At(tones, from + (2 * tones.Length) - 1).FromRoot.HalfSteps <= range.Highest;
+            var octaves = context.Request.Number("octaves") ?? (fits ? LevelTable.Of(context.Level).ArpeggioOctaves : 1);
+            return Figure(tones, direction, octaves, from, room);
         });
     }
 

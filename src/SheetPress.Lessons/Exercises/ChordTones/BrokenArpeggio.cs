@@ -22,8 +22,20 @@ internal sealed class BrokenArpeggio : ExerciseStyle
     public override Line Generate(ExerciseContext context)
     {
         var figure = context.Request.Word("figure");
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) => ChordStack.At(ChordStack.FourTones(step), Indexes(figure, room)));
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
+        {
+            var tones = ChordStack.FourTones(step);
+            return ChordStack.At(tones, tones.Length < 3 ? RootAndFifth(figure) : Indexes(figure, room));
+        });
     }
+
+    // A chord of two tones stays within its octave: R 8 5 8, R 5 8 5 or R 5 R 8.
+    private static int[] RootAndFifth(string figure) => figure switch
+    {
+        "threes" => [0, 1, 2, 1],
+        "rocking" => [0, 1, 0, 2],
+        _ => [0, 2, 1, 2],
+    };
 
     // Bars of six and eight notes have a way of their own to end the figure.
     private static int[] Indexes(string figure, int room) => (figure, room) switch

@@ -19,7 +19,6 @@ internal sealed class ToneCell : ExerciseStyle
     public override Line Generate(ExerciseContext context)
     {
         var tones = context.Request.Degrees("tones");
-        return new CellLine(context, LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths)).Write((step, _) =>
-            [.. tones.Select(tone => CellTone.Of(DegreeResolver.Resolve(tone, step)))]);
+        return new CellLine(context, LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths)).Write((step, _) => ChordCell.Of(tones, step, static _ => false));
     }
 }

@@ -21,7 +21,12 @@ internal sealed class TriadPairs : ExerciseStyle
     {
         var triad = context.Request.Word("triad");
         var passed = 0;
-        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) => ChordStack.At(ChordStack.FourTones(step), Indexes(triad, room, passed++)));
+        return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
+        {
+            // Root and fifth have no triads in them: they are played with the octave.
+            var tones = ChordStack.FourTones(step);
+            return ChordStack.At(tones, Indexes(tones.Length < 3 ? "lower" : triad, room, passed++));
+        });
     }
 
     // In threes where the room asks for them; where it has three notes only, the two triads take turns from chord to chord.

@@ -25,7 +25,7 @@ internal sealed class Subdivisions : ExerciseStyle
         var withTriplets = context.Request.Flag("triplets");
         var level = context.Level;
         return new CellLine(context, LevelRhythm.Or(context, meter => Ladder(meter, withTriplets, level))) { NotesBeforeRest = 0 }
-            .Write((step, _) => [.. tones.Select(t => CellTone.Of(t.Degree == Degree.Root ? step.BassDegree : DegreeResolver.Resolve(t, step)))]);
+            .Write((step, _) => ChordCell.Of(tones, step, static _ => true));
     }
 
     // Parts of a beat, one entry a bar; the first level stays with halves of the beat.

@@ -29,6 +29,6 @@ internal sealed class ApproachStyle : ExerciseStyle
         var tones = context.Request.Degrees("tones");
         var rhythm = LevelRhythm.Or(context, context.Level <= 3 ? EvenRhythms.Beats : EvenRhythms.Eighths);
         return new CellLine(context, rhythm) { Lead = Leads.Of(context.Request.Word("approach")) }
-            .Write((step, _) => [.. tones.Select((tone, i) => CellTone.Of(i == 0 && tone.Degree == Degree.Root ? step.BassDegree : DegreeResolver.Resolve(tone, step)))]);
+            .Write((step, _) => ChordCell.Of(tones, step, static i => i == 0));
     }
 }

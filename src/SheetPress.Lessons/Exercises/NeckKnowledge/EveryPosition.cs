@@ -26,7 +26,7 @@ internal sealed class EveryPosition : ExerciseStyle
         var of = context.Request.Word("of");
         var (lowest, highest) = NeckWindow.Frets(context, UsualHighestFret + Span);
         var hand = context.Request.Neck.Position ?? 0;
-        return PlacedLine.Write(context, LevelRhythm.ForRuns(context), step =>
+        return PlacedLine.Write(context, LevelRhythm.ForRuns(context), (step, _) =>
         {
             var degrees = of switch { "scale" => step.Scale, "key" => step.KeyScale, _ => step.BasicTones };
             var shapes = new PositionShapes(context.Instrument, step.Chord.Root, degrees, context.Request.Neck);

@@ -25,7 +25,7 @@ internal sealed class NotesPerString : ExerciseStyle
         var perString = context.Request.Word("per-string") switch { "two" => 2, "all" => int.MaxValue, _ => 3 };
         var strings = NeckWindow.Strings(context).ToArray();
         var (lowest, highest) = NeckWindow.Frets(context, context.Instrument.PlayableFrets);
-        return PlacedLine.Write(context, LevelRhythm.ForRuns(context), step =>
+        return PlacedLine.Write(context, LevelRhythm.ForRuns(context), (step, _) =>
         {
             var best = new List<PlacedTone>();
             // From the lowest string whose root leaves room; up an octave where the strings above would need frets below the nut.

@@ -59,8 +59,7 @@ internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : Exercis
     private Line ByTones(ExerciseContext context)
     {
         var rhythm = LevelRhythm.Or(context, context.Level <= 1 ? EvenRhythms.Beats : EvenRhythms.Eighths);
-        return new CellLine(context, rhythm).Write((step, _) =>
-            [.. Pattern.Tones.Select(t => t.Degree.Simple == Degree.Root ? CellTone.Of(step.BassDegree).Up((t.Degree.Number - 1) / 7) : CellTone.Of(DegreeResolver.Resolve(t, step)))]);
+        return new CellLine(context, rhythm).Write((step, _) => ChordCell.Of(Pattern.Tones, step, static _ => true));
     }
 
     // Marks that the lesson gives are laid on the strokes in turn, as on any rhythm.

@@ -42,7 +42,7 @@ internal sealed class FullChords : ExerciseStyle
             ImmutableArray<Voicing> kept = voicing == "full" ? [] : four.Find(step, voicing switch { "drop-2" => 2, "drop-3" => 3, _ => 0 });
             if (kept.IsEmpty) kept = Grips(context, full, step);
             return known[(step.Chord, step.IsFinal)] = kept;
-        });
+        }, oneRegion: false);
         if (line is not null) return line;
         context.Diagnostics.Add(context.Request.Span, VoicingProblems.CannotHold(Title, context.Instrument.Name));
         return empty;
@@ -53,6 +53,8 @@ internal sealed class FullChords : ExerciseStyle
     {
         var voicings = ImmutableArray.CreateBuilder<Voicing>();
         var grips = finder.Find(step.Chord, LevelTable.Of(context.Level).HighestFret);
+        // The last chord comes to rest on its root, where four strings leave it out of richer chords.
+        if (step.IsFinal && grips.RemoveAll(g => !g.Degrees.Contains(Degree.Root)) is { IsEmpty: false } rooted) grips = rooted;
         foreach (var grip in grips)
         {
             if (grip.Cost > grips[0].Cost + NearlyAsGood || voicings.Count == MostGrips) break;

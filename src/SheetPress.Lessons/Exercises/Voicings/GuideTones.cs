@@ -25,6 +25,8 @@ internal sealed class GuideTones : ExerciseStyle
     {
         var third = DegreeResolver.Resolve(new DegreeRequest(new Degree(3), false), step);
         var seventh = DegreeResolver.Resolve(new DegreeRequest(new Degree(7), false), step);
+        // Root and fifth are all that a chord without a third has to guide with.
+        if (third.Number == 5 && seventh.Number == 8) return [third, Degree.Root];
         return [third, seventh.Number == 8 ? DegreeResolver.Resolve(new DegreeRequest(new Degree(5), false), step) : seventh];
     }
 

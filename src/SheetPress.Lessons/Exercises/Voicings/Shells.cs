@@ -23,6 +23,12 @@ internal sealed class Shells : VoicingStyle
         var shape = request.Word("shape");
         var third = DegreeResolver.Resolve(new DegreeRequest(new Degree(3), false), step);
         var seventh = DegreeResolver.Resolve(new DegreeRequest(new Degree(7), false), step);
+        // Root and fifth alone have their octave on top.
+        if (third.Number == 5)
+        {
+            yield return [CellTone.Of(Degree.Root), CellTone.Of(third), CellTone.Of(new Degree(8))];
+            yield break;
+        }
         // A triad has no seventh: root, fifth and tenth are its open form.
         if (seventh.Number == 8) seventh = DegreeResolver.Resolve(new DegreeRequest(new Degree(5), false), step);
         var root = CellTone.Of(Degree.Root);

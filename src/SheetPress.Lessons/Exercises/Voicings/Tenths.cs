@@ -16,6 +16,7 @@ internal sealed class Tenths : VoicingStyle
     protected override IEnumerable<ImmutableArray<CellTone>> Shapes(HarmonyStep step, ExerciseRequest request)
     {
         var third = CellTone.Of(DegreeResolver.Resolve(new DegreeRequest(new Degree(3), false), step));
-        yield return [CellTone.Of(Degree.Root), third.Up(1)];
+        // A chord of root and fifth has no tenth: it is played as it is.
+        yield return [CellTone.Of(Degree.Root), third.Degree is { Number: 5 } ? third : third.Up(1)];
     }
 }

@@ -16,15 +16,18 @@ internal enum VoicingPlay
 }
 
 /// <summary>
-/// Chords held by the hand, each voicing led to the next by small steps: the cheapest path through all voicings that each chord
-/// can have. The last chord is struck once and held.
+/// Chords held by the hand, each voicing led to the next by small steps (see <see cref="VoicingPath"/>). The last chord is struck
+/// once and held.
 /// </summary>
 internal static class VoicingLine
 {
-    private const double MoveWeight = 0.25;
-
     /// <summary>Writes the line; null when some chord has no voicing that can be held.</summary>
-    public static Line? Write(ExerciseContext context, Func<Meter, RhythmPattern> rhythmOf, VoicingPlay play, Func<HarmonyStep, IEnumerable<Voicing>> voicingsOf)
+    /// <param name="context">The exercise.</param>
+    /// <param name="rhythmOf">The rhythm of a meter.</param>
+    /// <param name="play">How the tones are played.</param>
+    /// <param name="voicingsOf">The voicings that a chord can have.</param>
+    /// <param name="oneRegion">Whether the hand is to stay in one region of the neck.</param>
+    public static Line? Write(ExerciseContext context, Func<Meter, RhythmPattern> rhythmOf, VoicingPlay play, Func<HarmonyStep, IEnumerable<Voicing>> voicingsOf, bool oneRegion = true)
     {
         var track = HarmonyTrack.Of(context);
         var slots = RhythmTiler.Tile(context.Progression, rhythmOf);
@@ -32,7 +35,7 @@ internal static class VoicingLine
         var choices = steps.ConvertAll(s => voicingsOf(s).ToImmutableArray());
         if (choices.Exists(c => c.IsEmpty)) return null;
         var writer = new LineWriter();
-        var chosen = Lead(choices);
+        var chosen = VoicingPath.Best(choices, oneRegion);
         for (var i = 0; i < steps.Count; i++)
         {
             var step = steps[i];
@@ -45,7 +48,7 @@ internal static class VoicingLine
 
     private static void WriteTogether(LineWriter writer, ImmutableArray<Slot> slots, Voicing voicing)
     {
-        foreach (var slot in slots) writer.Add(slot, voicing.Tones, places: voicing.Places);
+        foreach (var slot in slots) writer.Add(slot, voicing.Tones, default, voicing.Places, voicing.Fingers);
     }
 
     private static void WriteBroken(LineWriter writer, ImmutableArray<Slot> slots, Voicing voicing, bool rests, bool ringing)
@@ -57,48 +60,8 @@ internal static class VoicingLine
         {
             var at = rests && k == slots.Length - 1 ? root : order[k % order.Length];
             ImmutableArray<FretPosition> place = voicing.Places.IsEmpty ? [] : [voicing.Places[at]];
-            writer.Add(slots[k], [voicing.Tones[at]], ringing ? new StrokeMarks(Articulations.LetRing) : default, place);
+            ImmutableArray<int> finger = voicing.Fingers.IsEmpty ? [] : [voicing.Fingers[at]];
+            writer.Add(slots[k], [voicing.Tones[at]], ringing ? new StrokeMarks(Articulations.LetRing) : default, place, finger);
         }
-    }
-
-    private static Voicing[] Lead(List<ImmutableArray<Voicing>> choices)
-    {
-        if (choices.Count == 0) return [];
-        var costs = new double[choices.Count][];
-        var from = new int[choices.Count][];
-        for (var i = 0; i < choices.Count; i++)
-        {
-            costs[i] = [.. choices[i].Select(v => v.Cost)];
-            from[i] = new int[choices[i].Length];
-            if (i == 0) continue;
-            for (var k = 0; k < choices[i].Length; k++)
-            {
-                var best = double.MaxValue;
-                for (var j = 0; j < choices[i - 1].Length; j++)
-                {
-                    var sum = costs[i - 1][j] + Move(choices[i - 1][j], choices[i][k]);
-                    if (sum >= best) continue;
-                    best = sum;
-                    from[i][k] = j;
-                }
-                costs[i][k] += best;
-            }
-        }
-        var chosen = new Voicing[choices.Count];
-        var at = Array.IndexOf(costs[^1], costs[^1].Min());
-        for (var i = choices.Count - 1; i >= 0; i--)
-        {
-            chosen[i] = choices[i][at];
-            at = from[i][at];
-        }
-        return chosen;
-    }
-
-    private static double Move(Voicing a, Voicing b)
-    {
-        var tones = Math.Min(a.Tones.Length, b.Tones.Length);
-        var sum = 0;
-        for (var i = 1; i <= tones; i++) sum += Math.Abs(a.Tones[^i].Pitch.MidiNumber - b.Tones[^i].Pitch.MidiNumber);
-        return MoveWeight * (sum + Math.Abs(a.Top - b.Top));
     }
 }

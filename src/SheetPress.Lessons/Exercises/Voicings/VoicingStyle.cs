@@ -29,11 +29,14 @@ internal abstract class VoicingStyle : ExerciseStyle
     private IEnumerable<Voicing> Voicings(HarmonyStep step, ExerciseRequest request, VoicingFinder finder, bool together)
     {
         var shapes = Shapes(step, request).ToList();
-        var held = shapes.SelectMany(s => finder.Find(step.Chord.Root, s, together)).ToList();
-        if (held.Count > 0) return held;
         // A shape that no octave allows is turned over; what still cannot be held is thinned to its outer tones.
-        var turned = shapes.SelectMany(Inversions).SelectMany(s => finder.Find(step.Chord.Root, s, together)).ToList();
-        if (turned.Count > 0) return turned;
+        foreach (var openAnywhere in (ReadOnlySpan<bool>)[false, true])
+        {
+            var held = shapes.SelectMany(s => finder.Find(step.Chord.Root, s, together, openAnywhere)).ToList();
+            if (held.Count > 0) return held;
+            var turned = shapes.SelectMany(Inversions).SelectMany(s => finder.Find(step.Chord.Root, s, together, openAnywhere)).ToList();
+            if (turned.Count > 0) return turned;
+        }
         return shapes.SelectMany(s => Inversions([s[0], s[^1]])).SelectMany(s => finder.Find(step.Chord.Root, s, together));
     }
 

@@ -17,8 +17,8 @@ internal sealed class LineWriter
     /// <summary>Adds a single note in a slot, with the marks that the slot's rhythm carries and others.</summary>
     public void Add(Slot slot, NamedPitch pitch, StrokeMarks others = default) => Add(slot, [pitch], others);
 
-    /// <summary>Adds notes struck together in a slot, from low to high, at places where they are fixed.</summary>
-    public void Add(Slot slot, ImmutableArray<NamedPitch> pitches, StrokeMarks others = default, ImmutableArray<FretPosition> places = default)
+    /// <summary>Adds notes struck together in a slot, from low to high, at places and with fingers where they are fixed.</summary>
+    public void Add(Slot slot, ImmutableArray<NamedPitch> pitches, StrokeMarks others = default, ImmutableArray<FretPosition> places = default, ImmutableArray<int> fingers = default)
     {
         var cell = slot.Cell;
         var marks = cell is null ? others : cell.Marks.With(others);
@@ -26,10 +26,13 @@ internal sealed class LineWriter
         {
             Start = slot.Start,
             Duration = slot.Duration,
-            Tones = [.. pitches.Select((p, i) => new LineTone(p.Pitch) { Degree = p.Degree, Head = marks.Head, Position = places.IsDefaultOrEmpty ? null : places[i] })],
+            Tones = [.. pitches.Select((p, i) => new LineTone(p.Pitch) { Degree = p.Degree, Head = marks.Head, Position = places.IsDefaultOrEmpty ? null : places[i], Finger = FingerAt(fingers, i) })],
             Count = cell?.Count,
         }));
     }
+
+    // An open string takes no finger, so that there is none to fix.
+    private static int? FingerAt(ImmutableArray<int> fingers, int index) => fingers.IsDefaultOrEmpty || fingers[index] == 0 ? null : fingers[index];
 
     /// <summary>Adds a finished note.</summary>
     public void Add(LineNote note) => _notes.Add(note);
