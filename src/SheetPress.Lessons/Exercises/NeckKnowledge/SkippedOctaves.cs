@@ -12,7 +12,7 @@ internal sealed class SkippedOctaves
 {
     private const int Fingers = 4;
     private const int WidestShape = 4;
-    private const int ClimbsFromLevel = 4;
+    private const int ClimbsFromLevel = 5;
     private const double Outside = 1.5;
     private const double OutsideOfClimb = 0.6;
     private const double Shift = 0.5;

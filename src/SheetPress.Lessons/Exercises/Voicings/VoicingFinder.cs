@@ -70,7 +70,7 @@ internal sealed class VoicingFinder
     // A shape that one hand holds is what the style is about.
     private double NotHeld(ImmutableArray<NamedPitch> tones) => 10 + (0.5 * tones.Max(t => _range.Strain(t.Pitch.MidiNumber)));
 
-    private static bool IsFarFromOpen(Grip grip) => Frets(grip) is (> 0, > HighestWithOpen, _);
+    private static bool IsFarFromOpen(Grip grip) => Frets(grip) is ( > 0, > HighestWithOpen, _);
 
     // Open strings, the highest fret, and frets from the lowest finger to the highest.
     private static (int Open, int Highest, int Span) Frets(Grip grip)

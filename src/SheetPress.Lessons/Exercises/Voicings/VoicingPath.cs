@@ -12,7 +12,7 @@ internal static class VoicingPath
     private const double MoveWeight = 0.25;
     private const double HandWeight = 0.2;
     // What each fret costs by which the region is wider, for every chord.
-    private const double WidthWeight = 0.12;
+    private const double WidthWeight = 0.3;
     private static readonly int[] Allowances = [0, 2, 4, int.MaxValue];
 
     /// <summary>The chosen voicings.</summary>
