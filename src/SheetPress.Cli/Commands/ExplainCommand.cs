@@ -48,8 +48,8 @@ internal static class ExplainCommand
         var output = Console.Out;
         output.WriteLine($"{key.Tonic.ToDisplayString()} {key.Mode.ToString().ToLowerInvariant()}");
         output.WriteLine();
-        WriteTable(output, progression, key);
-        foreach (var note in TheoryNotes.For(progression, key))
+        WriteTable(output, progression);
+        foreach (var note in TheoryNotes.For(progression))
         {
             output.WriteLine();
             output.WriteLine(TerminalText.Plain(MarkedText.Plain(note)));
@@ -63,10 +63,10 @@ internal static class ExplainCommand
         return ExitCodes.Success;
     }
 
-    private static void WriteTable(TextWriter output, Progression progression, Key key)
+    private static void WriteTable(TextWriter output, Progression progression)
     {
         var table = new TextTable("Bars", "Chord", "In the key", "What it does", "Chord tones", "Guide tones", "Scale", "Notes (* not in the key)", "Why");
-        foreach (var row in HarmonyRows.For(progression, key))
+        foreach (var row in HarmonyRows.For(progression))
         {
             table.Add(
                 row.Measures,

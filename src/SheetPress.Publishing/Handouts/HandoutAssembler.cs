@@ -21,8 +21,8 @@ public static class HandoutAssembler
             Subtitle = lesson.Subtitle,
             Author = lesson.Author,
             Facts = Facts(lesson, wording),
-            Harmony = HarmonyRows.For(lesson.Progression, lesson.Key),
-            TheoryNotes = TheoryNotes.For(lesson.Progression, lesson.Key),
+            Harmony = HarmonyRows.For(lesson.Progression),
+            TheoryNotes = TheoryNotes.For(lesson.Progression),
             TeacherNotes = lesson.Notes,
             Diagrams = DiagramAssembler.Assemble(built, wording),
             Exercises =

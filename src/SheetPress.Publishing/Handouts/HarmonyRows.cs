@@ -10,7 +10,7 @@ namespace SheetPress.Publishing;
 public static class HarmonyRows
 {
     /// <summary>The rows of a progression in order of first appearance; a chord that comes back in the same role has one row.</summary>
-    public static ImmutableArray<HarmonyRow> For(Progression progression, Key key)
+    public static ImmutableArray<HarmonyRow> For(Progression progression)
     {
         var rows = ImmutableArray.CreateBuilder<HarmonyRow>();
         var groups = new List<(ChordAnalysis Analysis, List<int> Bars)>();
@@ -22,11 +22,11 @@ public static class HarmonyRows
             if (known < 0) groups.Add((analysis, [bar]));
             else if (groups[known].Bars[^1] != bar) groups[known].Bars.Add(bar);
         }
-        foreach (var (analysis, bars) in groups) rows.Add(Row(analysis, key, bars));
+        foreach (var (analysis, bars) in groups) rows.Add(Row(analysis, bars));
         return rows.ToImmutable();
     }
 
-    private static HarmonyRow Row(ChordAnalysis analysis, Key key, List<int> bars) => new()
+    private static HarmonyRow Row(ChordAnalysis analysis, List<int> bars) => new()
     {
         Chord = analysis.Chord,
         Measures = Ranges(bars),
@@ -35,7 +35,7 @@ public static class HarmonyRows
         Tones = [.. analysis.Chord.Tones.Select(Labelled)],
         GuideTones = [.. analysis.GuideTones.Select(Labelled)],
         ScaleName = $"{analysis.Scale.Root.ToDisplayString()} {analysis.Scale.Type.Name}",
-        ScaleNotes = [.. analysis.Scale.Notes.Select(n => new ScaleNote(n.ToDisplayString(), !key.Contains(n)))],
+        ScaleNotes = [.. analysis.Scale.Notes.Select(n => new ScaleNote(n.ToDisplayString(), analysis.ChangedNotes.Contains(n)))],
         Reason = analysis.ScaleReason,
     };
 

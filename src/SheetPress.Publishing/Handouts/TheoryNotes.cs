@@ -5,30 +5,68 @@ using SheetPress.Theory;
 
 namespace SheetPress.Publishing;
 
-/// <summary>Theory notes written from the patterns of a progression, each led in by the bars it is about.</summary>
+/// <summary>Theory notes written from the forms and patterns of a progression, each led in by the bars it is about.</summary>
 public static class TheoryNotes
 {
     /// <summary>Most paragraphs on a sheet: more would not be read.</summary>
     private const int Most = 6;
 
-    /// <summary>The paragraphs, as Markdown with chords and numerals in brackets. A sentence that is true of several places names them all.</summary>
-    public static ImmutableArray<string> For(Progression progression, Key key)
+    /// <summary>
+    /// The paragraphs, as Markdown with chords and numerals in brackets: forms first, then patterns in order of their bars. A sentence that is
+    /// true of several places names them all.
+    /// </summary>
+    public static ImmutableArray<string> For(Progression progression)
     {
-        ImmutableArray<ChordSpan> spans = [.. progression.Chords.Where(c => !c.IsHeld)];
+        var forms = BluesForms.Find(progression);
         var notes = new List<(string Markup, List<string> Bars)>();
-        foreach (var pattern in HarmonicAnalysis.FindPatterns([.. spans.Select(s => s.Chord)], key))
+        foreach (var form in forms) Add(notes, form.Markup, Bars(progression, form.FirstBar, form.FirstBar + BluesForm.Bars - 1));
+        foreach (var (pattern, first, last) in Patterns(progression))
         {
-            var bars = Bars(progression, spans[pattern.First], spans[pattern.Last]);
-            var known = notes.FindIndex(n => n.Markup == pattern.Markup);
-            if (known < 0) notes.Add((pattern.Markup, [bars]));
-            else if (!notes[known].Bars.Contains(bars)) notes[known].Bars.Add(bars);
+            if (!forms.Any(f => IsSaid(f, pattern.Kind, first, last))) Add(notes, pattern.Markup, Bars(progression, first, last));
         }
         return [.. notes.Take(Most).Select(n => $"**{(n.Bars.Count == 1 && !n.Bars[0].Contains('–') ? "Bar" : "Bars")} {string.Join(", ", n.Bars)}:** {n.Markup}")];
     }
 
-    private static string Bars(Progression progression, ChordSpan first, ChordSpan last)
+    private static void Add(List<(string Markup, List<string> Bars)> notes, string markup, string bars)
     {
-        var (from, to) = (HarmonyRows.BarNumber(progression, first.Measure), HarmonyRows.BarNumber(progression, last.Measure));
+        var known = notes.FindIndex(n => n.Markup == markup);
+        if (known < 0) notes.Add((markup, [bars]));
+        else if (!notes[known].Bars.Contains(bars)) notes[known].Bars.Add(bars);
+    }
+
+    // Each pattern in the key in which it ends, with its first and last measures.
+    private static List<(ProgressionPattern Pattern, int First, int Last)> Patterns(Progression progression)
+    {
+        ImmutableArray<ChordSpan> spans = [.. progression.Chords.Where(c => !c.IsHeld)];
+        ImmutableArray<Chord?> chords = [.. spans.Select(s => s.Chord)];
+        var found = new List<(ProgressionPattern Pattern, int First, int Last)>();
+        foreach (var key in progression.Measures.Select(m => m.Key).Distinct())
+        {
+            foreach (var pattern in HarmonicAnalysis.FindPatterns(chords, key))
+            {
+                var (first, last) = (spans[pattern.First].Measure, spans[pattern.Last].Measure);
+                if (progression.Measures[last].Key == key) found.Add((pattern, first, last));
+            }
+        }
+        return [.. found.OrderBy(f => f.Pattern.First)];
+    }
+
+    // A turnaround inside a form leads back to no top, and of the dominant at its end the form has spoken.
+    private static bool IsSaid(BluesForm form, ProgressionPatternKind kind, int first, int last)
+    {
+        var end = form.FirstBar + BluesForm.Bars - 1;
+        if (first < form.FirstBar || last > end) return false;
+        return kind switch
+        {
+            ProgressionPatternKind.HalfClose => last == end,
+            ProgressionPatternKind.Turnaround => last < end,
+            _ => false,
+        };
+    }
+
+    private static string Bars(Progression progression, int first, int last)
+    {
+        var (from, to) = (HarmonyRows.BarNumber(progression, first), HarmonyRows.BarNumber(progression, last));
         return from == to ? from.ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{from}–{to}");
     }
 }

@@ -1,19 +1,22 @@
 namespace SheetPress.Theory;
 
 /// <summary>Finds the numeral and the function of each chord from the chord itself, the key and the chord that follows. Common practice.</summary>
-internal sealed class ChordPlacer(Key key)
+/// <param name="key">The key.</param>
+/// <param name="restsOnSeventh">Whether the tonic is a dominant seventh, as <see cref="BluesHome"/> says.</param>
+internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
 {
     private static readonly Mode[] BorrowedIntoMajor = [Mode.Minor, Mode.Mixolydian, Mode.Dorian, Mode.Phrygian, Mode.Lydian, Mode.Major];
     private static readonly Mode[] BorrowedIntoMinor = [Mode.Dorian, Mode.Phrygian, Mode.Mixolydian, Mode.Major, Mode.Lydian, Mode.Minor];
 
     /// <summary>Places a chord.</summary>
     /// <param name="chord">The chord.</param>
+    /// <param name="before">The other chord before; null at the start.</param>
     /// <param name="next">The next other chord; null at the end.</param>
     /// <param name="afterNext">The other chord after that.</param>
     /// <param name="moment">The key that rules for a moment; null where the key itself rules.</param>
-    internal ChordPlace Place(Chord chord, Chord? next, Chord? afterNext, Key? moment = null)
+    internal ChordPlace Place(Chord chord, Chord? before, Chord? next, Chord? afterNext = null, Key? moment = null)
     {
-        var place = PlaceInKey(chord, next, afterNext);
+        var place = PlaceInKey(chord, before, next, afterNext);
         return moment is null ? place : InMoment(place, moment);
     }
 
@@ -35,7 +38,7 @@ internal sealed class ChordPlacer(Key key)
         };
     }
 
-    private ChordPlace PlaceInKey(Chord chord, Chord? next, Chord? afterNext)
+    private ChordPlace PlaceInKey(Chord chord, Chord? before, Chord? next, Chord? afterNext)
     {
         var read = ReadInKey(chord);
         var place = new ChordPlace
@@ -50,7 +53,7 @@ internal sealed class ChordPlacer(Key key)
         {
             return place with { Function = HarmonicFunction.SuspendedDominant };
         }
-        if (chord.Quality.IsDominantSeventh()) return PlaceDominant(place, read, next);
+        if (chord.Quality.IsDominantSeventh()) return PlaceDominant(place, read, before, next);
         if (chord.Quality.IsDiminished()) return PlaceDiminished(place, read, next);
         if (chord.Quality.IsHalfDiminished()) return PlaceHalfDiminished(place, read, next);
         return chord.Quality.IsPlainMinor() ? PlaceMinor(place, read, next, afterNext) : PlaceMajor(place, read, next);
@@ -101,7 +104,7 @@ internal sealed class ChordPlacer(Key key)
 
     private int AboveTonic(NoteName note) => Steps.Up(key.Tonic, note);
 
-    private ChordPlace PlaceDominant(ChordPlace place, Chord chord, Chord? next)
+    private ChordPlace PlaceDominant(ChordPlace place, Chord chord, Chord? before, Chord? next)
     {
         var above = AboveTonic(chord.Root);
         if (above == 7) return place with { Function = HarmonicFunction.Dominant };
@@ -114,10 +117,15 @@ internal sealed class ChordPlacer(Key key)
                 : place with { Function = DiatonicFunction(place, chord) };
         }
         var isBlues = !key.HasMinorThird && above is 0 or 5;
-        if (above == 0 && isBlues && (next is null || !resolves || next.Quality.IsDominantSeventh())) return place with { Function = HarmonicFunction.BluesTonic };
+        // After its own ii the tonic seventh leads on to IV, also in a blues.
+        var hasSecond = before is not null && Steps.UpFourth(before, chord) && (before.Quality.IsPlainMinor() || before.Quality.IsHalfDiminished());
+        var restsHere = next is null || !resolves || ((restsOnSeventh || next.Quality.IsDominantSeventh()) && !hasSecond);
+        if (above == 0 && isBlues && restsHere) return place with { Function = HarmonicFunction.BluesTonic };
         if (resolves) return AsDominantOf(place, chord, Bare(goal, next));
         if (above == 10 && next is not null && IsHome(next)) return place with { Function = HarmonicFunction.BackdoorDominant };
-        if (next is not null && Steps.DownHalfStep(chord, next)) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(next.Root, next) };
+        // IV7 that steps down to iii, as in the second line of a blues, is IV.
+        var stepsToThird = isBlues && above == 5 && next is not null && (next.Quality.IsPlainMinor() || next.Quality.IsHalfDiminished());
+        if (next is not null && Steps.DownHalfStep(chord, next) && !stepsToThird) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(next.Root, next) };
         if (isBlues) return place with { Function = HarmonicFunction.BluesSubdominant };
         if (above is 1 or 8) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(key.NoteOf(above == 1 ? 1 : 5), null) };
         // IV7 of a minor key is dorian unless it goes on to VII.

@@ -5,7 +5,7 @@ namespace SheetPress.Theory;
 /// <summary>Says what each chord of a progression does in a key and which scale to use over it.</summary>
 public static class HarmonicAnalysis
 {
-    /// <summary>Analyses a progression chord by chord; each looks at the next other chord.</summary>
+    /// <summary>Analyses a progression chord by chord; each looks at its neighbours.</summary>
     /// <param name="progression">The chords in order; null stands for "no chord" and gives null.</param>
     /// <param name="key">The key of the whole progression.</param>
     /// <param name="wording">The language of the phrases; English when null.</param>
@@ -14,25 +14,59 @@ public static class HarmonicAnalysis
     {
         ArgumentNullException.ThrowIfNull(progression);
         ArgumentNullException.ThrowIfNull(key);
+        var keys = new Key[progression.Count];
+        Array.Fill(keys, key);
+        return Analyze(progression, keys, wording);
+    }
+
+    /// <summary>
+    /// Analyses a progression whose key changes. A chord is heard in its own key with all neighbours in view, in whatever key they are; only
+    /// the dominant of the new key right before the change, and the ii before it, are heard in the new key.
+    /// </summary>
+    /// <param name="progression">The chords in order; null stands for "no chord" and gives null.</param>
+    /// <param name="keys">The key at each chord, as many as there are chords.</param>
+    /// <param name="wording">The language of the phrases; English when null.</param>
+    /// <returns>One entry for each chord, in order.</returns>
+    public static ImmutableArray<ChordAnalysis?> Analyze(IReadOnlyList<Chord?> progression, IReadOnlyList<Key> keys, HarmonyWording? wording = null)
+    {
+        ArgumentNullException.ThrowIfNull(progression);
+        ArgumentNullException.ThrowIfNull(keys);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(keys.Count, progression.Count);
         wording ??= HarmonyWording.English;
-        var placer = new ChordPlacer(key);
-        var chooser = new ScaleChooser(key);
-        var moments = KeysOfMoment.Find(progression, key);
+        var leading = NewKeys.Find(progression, keys);
+        var views = new Dictionary<Key, ProgressionInKey>();
         var result = ImmutableArray.CreateBuilder<ChordAnalysis?>(progression.Count);
         for (var i = 0; i < progression.Count; i++)
         {
-            if (progression[i] is not { } chord)
+            if (progression[i] is null)
             {
                 result.Add(null);
                 continue;
             }
-            var next = NextOther(progression, i);
-            var afterNext = next is null ? null : NextOther(progression, next.Value);
-            result.Add(Analyze(placer.Place(chord, At(next), At(afterNext), moments[i]), chooser, key, wording));
+            var key = leading[i] is null ? keys[i] : KeyAfter(keys, i);
+            if (!views.TryGetValue(key, out var view)) views.Add(key, view = new ProgressionInKey(progression, key, wording));
+            result.Add(view.Analyze(i, leading[i]));
         }
         return result.MoveToImmutable();
+    }
 
-        Chord? At(int? index) => index is { } i ? progression[i] : null;
+    private static Key KeyAfter(IReadOnlyList<Key> keys, int index)
+    {
+        var next = index;
+        while (keys[next] == keys[index]) next++;
+        return keys[next];
+    }
+
+    /// <summary>A twelve-bar blues, described, or null where the twelve bars are none.</summary>
+    /// <param name="bars">The chords that sound in each bar, in order; a bar without a chord is empty.</param>
+    /// <param name="start">Index of the bar in which the form is to begin.</param>
+    /// <param name="key">The key there.</param>
+    /// <param name="wording">The language of the sentences; English when null.</param>
+    public static BluesForm? FindBlues(IReadOnlyList<IReadOnlyList<Chord>> bars, int start, Key key, HarmonyWording? wording = null)
+    {
+        ArgumentNullException.ThrowIfNull(bars);
+        ArgumentNullException.ThrowIfNull(key);
+        return new BluesFinder(bars, start, key, wording ?? HarmonyWording.English).Find();
     }
 
     /// <summary>The patterns between the chords of a progression, in order of their first chord, longer ones first.</summary>
@@ -44,50 +78,5 @@ public static class HarmonicAnalysis
         ArgumentNullException.ThrowIfNull(progression);
         ArgumentNullException.ThrowIfNull(key);
         return new PatternFinder(progression, key, wording ?? HarmonyWording.English).Find();
-    }
-
-    private static ChordAnalysis Analyze(ChordPlace place, ScaleChooser chooser, Key key, HarmonyWording wording)
-    {
-        var chord = place.Chord;
-        var (scale, reason) = chooser.Choose(place);
-        var changed = chooser.Changed(scale);
-        var function = HarmonyWording.Fill(
-            wording[place.Function],
-            "target", place.Target is { } target ? MarkedText.Mark(target) : "",
-            "key", place.KeyOfMoment is { } moment ? wording.KeyName(moment.Tonic, moment.Mode) : wording.KeyName(key.Tonic, place.BorrowedFrom ?? key.Mode),
-            "mode", wording[key.Mode]);
-        var parent = reason == ScaleReason.HarmonicMinorSeventhMode ? place.ReadRoot + Interval.MinorSecond : place.ReadRoot + Interval.PerfectFourth;
-        if (place.ReadRoot != chord.Root) parent = parent.Simplest;
-        var why = HarmonyWording.Fill(
-            wording[reason],
-            "key", reason == ScaleReason.KeyOfMoment ? wording.KeyName(place.KeyOfMoment!.Tonic, place.KeyOfMoment.Mode) : wording.KeyName(key.Tonic, reason == ScaleReason.ParallelMode ? place.BorrowedFrom!.Value : key.Mode),
-            "root", chord.Root.ToDisplayString(),
-            "note", parent.ToDisplayString(),
-            "changed", wording.List(Names(changed)));
-        return new ChordAnalysis(chord, place.Numeral.ToString(), MarkedText.Plain(function), scale, why, ChordScales.GuideTones(chord))
-        {
-            Numeral = place.Numeral,
-            Kind = place.Function,
-            FunctionMarkup = function,
-            ChangedNotes = changed,
-        };
-    }
-
-    private static List<string> Names(ImmutableArray<NoteName> notes)
-    {
-        var names = new List<string>();
-        foreach (var note in notes) names.Add(note.ToDisplayString());
-        return names;
-    }
-
-    // The index of the next chord that is no repetition of this one.
-    private static int? NextOther(IReadOnlyList<Chord?> progression, int index)
-    {
-        var chord = progression[index]!;
-        for (var i = index + 1; i < progression.Count; i++)
-        {
-            if (progression[i] is { } next && (next.Root != chord.Root || !next.Quality.Equals(chord.Quality))) return i;
-        }
-        return null;
     }
 }

@@ -53,6 +53,10 @@ public enum HarmonicFunction
     TonicOfMoment,
     /// <summary>Another chord of a key that rules for a moment.</summary>
     ChordOfMoment,
+    /// <summary>Right before a change of key, the dominant of the key that follows.</summary>
+    DominantOfNewKey,
+    /// <summary>Before that dominant, the second degree of the key that follows.</summary>
+    SupertonicOfNewKey,
     /// <summary>A half step away from a chord of the same kind, into which it slides.</summary>
     Sliding,
     /// <summary>None of these.</summary>

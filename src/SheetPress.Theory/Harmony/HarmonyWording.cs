@@ -10,12 +10,15 @@ namespace SheetPress.Theory;
 /// A line is a group, a name, a colon and the template. The groups are
 /// <list type="bullet">
 /// <item>function: a short phrase for each <see cref="HarmonicFunction"/>. {target} is the numeral of the degree that the chord leads to, {key}
-/// the key that it is borrowed from, {mode} the mode of the key.</item>
+/// the key that it is borrowed from or leads to, {mode} the mode of the key.</item>
 /// <item>reason: a short phrase for each <see cref="ScaleReason"/>. {key} is a key, {root} the root of the chord, {note} the tonic of the minor
 /// scale that is meant, {changed} the notes that leave the key.</item>
 /// <item>pattern: one or two sentences for each <see cref="ProgressionPatternKind"/>, numerals in square brackets as in <see cref="MarkedText"/>. {chords} are the chord symbols in order, {first} and {last}
 /// the outer ones, {key} the key of the moment, {goal} what is expected to follow, {from} and {to} the roots of the tritone, {third}, {seventh},
 /// {root} and {goalthird} notes, {other} the dominant that is replaced.</item>
+/// <item>blues: the parts of the description of a twelve-bar blues: its name (Major, Jazz, Minor), then a part for each line of four bars and one
+/// for the end, and a sentence about its scales. {key} is the tonic, {tonic}, {subdominant} and {dominant} are the chords there, {third} the
+/// chord in the seventh bar, {round}, {onward}, {ninth} and {tenth} the chords of the fourth, eighth, ninth and tenth bars, {notes} a scale.</item>
 /// <item>mode: the name of each <see cref="Mode"/> as it follows a tonic.</item>
 /// <item>word: "and" between the last two of a list, "nothing" for an empty one.</item>
 /// </list>
@@ -59,6 +62,9 @@ public sealed class HarmonyWording
     /// <summary>The template for a pattern.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such line.</exception>
     public string this[ProgressionPatternKind kind] => templates["pattern " + kind];
+
+    /// <summary>A part of the description of a blues, by its name.</summary>
+    internal string Blues(string part) => templates["blues " + part];
 
     /// <summary>The name of a mode.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such line.</exception>

@@ -29,6 +29,8 @@ internal static class HarmonyWordingEnglish
         function SuspendedDominant: suspended dominant
         function TonicOfMoment: tonic of {key} for a moment
         function ChordOfMoment: belongs to {key} for a moment
+        function DominantOfNewKey: dominant of the new key, {key}
+        function SupertonicOfNewKey: second degree of the new key, {key}
         function Sliding: passing chord, slides into {target}
         function Chromatic: chromatic
         reason KeyMode: the notes of {key}, from {root}
@@ -64,6 +66,23 @@ internal static class HarmonyWordingEnglish
         pattern DeceptiveCadence: {chords} is a deceptive cadence: the ear expects {goal}, and the bass steps up to {last} instead.
         pattern DescendingMinor: {chords} steps down from the tonic to the dominant of {key}.
         pattern ClimbingDiminished: {chords} climbs in half steps in the bass, with a diminished chord between.
+        blues Major: A twelve-bar blues in {key}
+        blues Jazz: A twelve-bar blues in {key} in its jazz form
+        blues Minor: A twelve-bar blues in {key} minor
+        blues FirstPlain: four bars of the tonic {tonic}
+        blues FirstQuick: four bars of the tonic {tonic} with the subdominant already in the second (the quick change)
+        blues FirstRound: four bars that leave the tonic {tonic} and come round to {round}
+        blues FirstLeads: and {round} in the fourth to lead on
+        blues SecondPlain: two of the subdominant {subdominant} and two of the tonic
+        blues SecondLeads: two of the subdominant {subdominant} and the tonic in the seventh, with {onward} to lead on
+        blues SecondThird: two of the subdominant {subdominant} and {third} in place of the tonic in the seventh
+        blues ThirdOver: the last four fall from the dominant {dominant} over the subdominant {tenth} to the tonic
+        blues ThirdDominant: the last four go from the dominant {dominant} to the tonic
+        blues ThirdThrough: the last four go home through {ninth} and {tenth}
+        blues EndTurnaround: The last two bars are a turnaround, which leads back to the top.
+        blues EndDominant: The dominant in the last bar leads back to the top.
+        blues ScaleMajor: Where tonic and subdominant are dominant sevenths they take mixolydian; all twelve bars can take the blues scale of {key}: {notes}.
+        blues ScaleMinor: All twelve bars can take the blues scale of {key}: {notes}.
         mode Major: major
         mode Minor: minor
         mode Ionian: ionian

@@ -20,7 +20,7 @@ internal sealed class PatternFinder
     {
         this.key = key;
         this.wording = wording;
-        placer = new ChordPlacer(key);
+        placer = new ChordPlacer(key, BluesHome.Is(progression, key));
         for (var i = 0; i < progression.Count; i++)
         {
             if (progression[i] is not { } chord) continue;
@@ -153,13 +153,13 @@ internal sealed class PatternFinder
         if (At(i).Root + Interval.PerfectFourth == At(i + 1).Root) (chord, goal) = (At(i), At(i + 1));
         if (HalfStepDown(i) && chord.Quality.IsDominantSeventh())
         {
-            // The key's own dominant that steps down is no substitute, nor does anything resolve into a diminished chord.
-            if (Above(i) == 7 || goal.Quality.IsHalfDiminished() || goal.Quality.IsDiminished()) return;
+            // The key's own dominant that steps down is no substitute, nor is IV7 on its way to iii, nor does anything resolve into a diminished chord.
+            if (Above(i) == 7 || (Above(i) == 5 && !key.HasMinorThird && IsSupertonic(i + 1)) || goal.Quality.IsHalfDiminished() || goal.Quality.IsDiminished()) return;
             var other = new Chord(goal.Root + Interval.PerfectFifth, ChordQualities.Row("7")).Readable;
             Add(ProgressionPatternKind.TritoneSubstitute, i, i + 1, "other", MarkedText.Mark(other));
             return;
         }
-        if (!Fourth(i) || placer.Place(chord, goal, null).Function is not (HarmonicFunction.SecondaryDominant or HarmonicFunction.DominantWithinKey)) return;
+        if (!Fourth(i) || placer.Place(chord, i > 0 ? At(i - 1) : null, goal).Function is not (HarmonicFunction.SecondaryDominant or HarmonicFunction.DominantWithinKey)) return;
         if (chord.Quality.Find(7) is { } seventh && goal.Quality.Find(3) is { } goalThird)
         {
             Add(

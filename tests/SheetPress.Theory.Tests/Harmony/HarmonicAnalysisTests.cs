@@ -63,6 +63,9 @@ public class HarmonicAnalysisTests
     [InlineData("C major", "F#m7b5 Fm6", "#ivø7", HarmonicFunction.RaisedFourth, "F# locrian")]
     [InlineData("C major", "C7 F7", "I7", HarmonicFunction.BluesTonic, "C mixolydian")]
     [InlineData("C major", "F7 C7", "IV7", HarmonicFunction.BluesSubdominant, "F mixolydian")]
+    [InlineData("C major", "F7 Em7 A7 Dm7", "IV7", HarmonicFunction.BluesSubdominant, "F mixolydian")]
+    [InlineData("C major", "C7 F C7 G7", "I7", HarmonicFunction.BluesTonic, "C mixolydian")]
+    [InlineData("C major", "C7 Fmaj7 C G7 C7 F", "V7/IV", HarmonicFunction.SecondaryDominant, "C mixolydian")]
     [InlineData("C minor", "Cm6", "i6", HarmonicFunction.Tonic, "C dorian")]
     [InlineData("C minor", "CmMaj7", "imaj7", HarmonicFunction.Tonic, "C harmonic minor")]
     [InlineData("C minor", "Gm7 Cm7", "v7", HarmonicFunction.MinorDominant, "G phrygian")]
@@ -101,6 +104,7 @@ public class HarmonicAnalysisTests
     [InlineData("Eb major", "B7 E7 Ebmaj7", "V7/bII bII7 Imaj7")]
     [InlineData("Bb major", "Dm7 G7 Cm7 F7 Bb6", "iii7 V7/ii ii7 V7 I6")]
     [InlineData("C major", "E7 Am D7 G", "V7/vi vi V7/V V")]
+    [InlineData("F major", "F7 Bb7 F7 Cm7 F7 Bb7 F7", "I7 IV7 I7 ii7/IV V7/IV IV7 I7")]
     public void Numerals(string key, string progression, string numerals) =>
         string.Join(' ', Analyze(key, progression).Select(a => a.Roman)).ShouldBe(numerals);
 
@@ -138,6 +142,36 @@ public class HarmonicAnalysisTests
         var analysis = Analyze(key, progression)[0];
         analysis.Function.ShouldBe(function);
         analysis.ScaleReason.ShouldBe(reason);
+    }
+
+    // A dominant right before a change of key is heard in the key that it leads to, and so is its ii where the old key has no such chord;
+    // the old key's own dominant and common chords stay at home. Common practice.
+    [Theory]
+    [InlineData("C major", "Cmaj7 G7 * Eb7", "Ab major", "Abmaj7 Db6", "Imaj7 V7 V7 Imaj7 IV6", "tonic; dominant; dominant of the new key, A♭ major; tonic; subdominant")]
+    [InlineData("C major", "C Fm7 Bb9 Bb7", "Eb major", "Ebmaj7", "I ii7 V9 V7 Imaj7", "tonic; second degree of the new key, E♭ major; dominant of the new key, E♭ major; dominant of the new key, E♭ major; tonic")]
+    [InlineData("C minor", "Cm7 Bb7", "Eb major", "Fm7 Bb7", "i7 V7 ii7 V7", "tonic; dominant of the new key, E♭ major; subdominant; dominant")]
+    [InlineData("F major", "F Em7b5 A7b9", "D minor", "Dm", "I iiø7 V7b9 i", "tonic; second degree of the new key, D minor; dominant of the new key, D minor; tonic")]
+    [InlineData("C minor", "Fm7 G7", "C major", "C6", "iv7 V7 I6", "subdominant; dominant; tonic")]
+    [InlineData("G major", "C D", "F major", "F", "IV V I", "subdominant; dominant; tonic")]
+    [InlineData("G major", "Em C", "F major", "F", "vi IV I", "tonic substitute; subdominant; tonic")]
+    public void Chords_that_lead_into_a_new_key(string key, string before, string newKey, string after, string numerals, string functions)
+    {
+        Chord?[] first = [.. before.Split(' ').Select(c => c == "*" ? null : Chord.Parse(c))];
+        Chord?[] second = [.. after.Split(' ').Select(Chord.Parse)];
+        var keys = first.Select(_ => Key.Parse(key)).Concat(second.Select(_ => Key.Parse(newKey)));
+        var analysis = HarmonicAnalysis.Analyze([.. first, .. second], [.. keys]).OfType<ChordAnalysis>().ToArray();
+        string.Join(' ', analysis.Select(a => a.Roman)).ShouldBe(numerals);
+        string.Join("; ", analysis.Select(a => a.Function)).ShouldBe(functions);
+    }
+
+    // The scale of the dominant of a new key is the one that it has there. Common practice.
+    [Fact]
+    public void The_dominant_of_a_new_key_takes_its_scale_from_there()
+    {
+        var keys = new[] { Key.Parse("F major"), Key.Parse("F major"), Key.Parse("D minor") };
+        var dominant = HarmonicAnalysis.Analyze([Chord.Parse("F"), Chord.Parse("A7"), Chord.Parse("Dm")], keys)[1]!;
+        dominant.Scale.ToString().ShouldBe("A phrygian dominant");
+        dominant.ChangedNotes.Select(n => n.ToString()).ShouldBe(["C#"]);
     }
 
     [Fact]

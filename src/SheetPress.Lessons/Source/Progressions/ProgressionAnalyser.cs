@@ -8,21 +8,13 @@ namespace SheetPress.Lessons;
 internal static class ProgressionAnalyser
 {
     /// <summary>
-    /// The progression with an analysis on every chord and a roman numeral on every chord symbol. A chord is heard in the key of its own
-    /// measure, with all the chords that follow in view, in whatever key they are.
+    /// The progression with an analysis on every chord and a roman numeral on every chord symbol, each in the key of its measure.
     /// </summary>
     public static Progression Analyse(Progression progression)
     {
         var spans = progression.Chords.ToBuilder();
-        var chords = spans.Select(c => c.Chord).ToArray();
-        foreach (var key in progression.Measures.Select(m => m.Key).Distinct())
-        {
-            var analyses = HarmonicAnalysis.Analyze(chords, key);
-            for (var i = 0; i < chords.Length; i++)
-            {
-                if (progression.Measures[spans[i].Measure].Key == key) spans[i] = spans[i] with { Analysis = analyses[i] };
-            }
-        }
+        var analyses = HarmonicAnalysis.Analyze([.. spans.Select(c => c.Chord)], [.. spans.Select(c => progression.Measures[c.Measure].Key)]);
+        for (var i = 0; i < spans.Count; i++) spans[i] = spans[i] with { Analysis = analyses[i] };
         return new Progression(WithRomans(progression.Measures, spans), spans.ToImmutable());
     }
 
