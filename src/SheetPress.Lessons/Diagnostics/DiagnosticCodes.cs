@@ -236,6 +236,9 @@ public static class DiagnosticCodes
     /// <summary>Chords that do not share a bar evenly.</summary>
     public const string SharesUnclear = "shares-unclear";
 
+    /// <summary>A key of one small letter and no mode.</summary>
+    public const string KeyInSmallLetter = "key-in-small-letter";
+
     /// <summary>A chord symbol that people use in two ways.</summary>
     public const string TwoMeanings = "two-meanings";
 

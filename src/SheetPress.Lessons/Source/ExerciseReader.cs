@@ -58,7 +58,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
                 bag.Add(name.SpanOf(0, 2), YamlProblems.NoSpaceAfterDash());
                 return [];
             }
-            bag.Add(node.Span, ExerciseProblems.ExercisesNotList());
+            bag.Add(node.Span, node is MappingNode { Entries: [{ Name.Value: var first }, ..] } && CommonNames.Contains(first) ? ExerciseProblems.ExerciseWithoutDash(first) : ExerciseProblems.ExercisesNotList());
             return [];
         }
         if (list.Items.Length > MaximumExercises)
@@ -98,7 +98,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
     {
         var (style, isWritten) = StyleOf(mapping);
         string[]? known = style is null ? null : [.. CommonNames, .. style.Options.Select(o => o.Name)];
-        var fields = new FieldReader(mapping, known, style is null ? "an exercise" : $"the exercise '{style.Name}'", bag);
+        var fields = new FieldReader(mapping, known, style is null ? "an exercise" : $"the exercise '{style.Name}'", bag, StylesWith);
         fields.Require("style", ExerciseProblems.NoStyle(), mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span);
         // Everything is read even when the style is unknown, so that one run shows all faults.
         var ownMeter = fields.Text("meter") is { } meterText ? MeterReader.Read(meterText, bag) : null;
@@ -148,6 +148,9 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
 
         bool? Shown(Row row) => show is null ? null : show.Contains(row);
     }
+
+    // The names of the styles that have an option.
+    private IReadOnlyList<string> StylesWith(string option) => [.. styles.Where(s => s.Options.Any(o => o.Name == option)).Select(s => s.Name)];
 
     // The style, and whether it is the one that was written: of a misspelt one, the likely one serves to check the rest.
     private (ExerciseStyle? Style, bool IsWritten) StyleOf(MappingNode mapping)

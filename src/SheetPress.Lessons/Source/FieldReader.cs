@@ -25,7 +25,8 @@ internal sealed class FieldReader
     /// <param name="known">Names that may stand here; null to let any stand (when it is unknown what may).</param>
     /// <param name="place">What the mapping is, for messages: "a lesson", "an exercise".</param>
     /// <param name="bag">Where problems go.</param>
-    public FieldReader(MappingNode mapping, IReadOnlyList<string>? known, string place, DiagnosticBag bag)
+    /// <param name="elsewhere">The styles in which a name that may not stand here may stand; null where there are no styles.</param>
+    public FieldReader(MappingNode mapping, IReadOnlyList<string>? known, string place, DiagnosticBag bag, Func<string, IReadOnlyList<string>>? elsewhere = null)
     {
         _mapping = mapping;
         _bag = bag;
@@ -34,11 +35,11 @@ internal sealed class FieldReader
             var name = entry.Name.Value;
             if (_entries.TryGetValue(name, out var first)) bag.Add(entry.Name.Span, FieldProblems.DuplicateEntry(name, bag.Source.PositionOf(first.Name.Span.Start).Line));
             else if (known is null || known.Contains(name)) _entries.Add(name, entry);
-            else ReportUnknown(entry.Name, place, known);
+            else ReportUnknown(entry.Name, place, known, elsewhere?.Invoke(name) ?? []);
         }
     }
 
-    private void ReportUnknown(LocatedText name, string place, IReadOnlyList<string> known)
+    private void ReportUnknown(LocatedText name, string place, IReadOnlyList<string> known, IReadOnlyList<string> elsewhere)
     {
         if (name.Length > 0 && char.IsWhiteSpace(name.Value[0]))
         {
@@ -49,6 +50,11 @@ internal sealed class FieldReader
         if (name.Length > 1 && name.Value[0] == '-' && name.Value[1] != ' ')
         {
             _bag.Add(name.SpanOf(0, 2), YamlProblems.NoSpaceAfterDash());
+            return;
+        }
+        if (elsewhere.Count > 0)
+        {
+            _bag.Add(name.Span, FieldProblems.OptionOfOthers(name.Value, place, elsewhere));
             return;
         }
         var near = NearestWord.Find(name.Value, known);
@@ -154,7 +160,7 @@ internal sealed class FieldReader
         var isNumber = int.TryParse(text.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
         if (isNumber && number >= minimum && number <= maximum) return number;
         var isLarge = !isNumber && text.Value.TrimStart('-').All(char.IsAsciiDigit);
-        _bag.Add(text.Span, isNumber || isLarge ? FieldProblems.OutOfRange(name, minimum, maximum) : FieldProblems.NotNumber(name, text.Value));
+        _bag.Add(text.Span, isNumber || isLarge ? FieldProblems.OutOfRange(name, minimum, maximum) : FieldProblems.NotNumber(name, text.Value, minimum, maximum));
         return null;
     }
 

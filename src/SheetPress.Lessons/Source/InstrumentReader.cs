@@ -29,6 +29,12 @@ internal sealed class InstrumentReader(DiagnosticBag bag)
     private Instrument? Find(LocatedText name)
     {
         var id = name.Value.Replace(' ', '-').ToLowerInvariant();
+        // "5 string bass", "bass 5 strings", "bass with 5 strings".
+        var words = id.Split('-', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length > 2 && words.Contains("string") | words.Contains("strings") && Array.Find(words, w => w.All(char.IsAsciiDigit)) is { } strings)
+        {
+            foreach (var kind in words) if (InstrumentCatalogue.Find($"{kind}-{strings}") is { } meant) return meant;
+        }
         if (InstrumentCatalogue.Find(id) is { } instrument) return instrument;
         foreach (var other in InstrumentCatalogue.All) if (other.Name.Equals(name.Value, StringComparison.OrdinalIgnoreCase)) return other;
         var ids = InstrumentCatalogue.All.Select(i => i.Id).ToArray();

@@ -9,8 +9,14 @@ internal static class KeyReader
     public static Key? Read(LocatedText text, DiagnosticBag bag)
     {
         text = text.Trim();
-        if (Key.TryParse(text.Value, out var key) || Key.TryParse(WithSigns(text.Value), out key)) return key;
         var value = text.Value;
+        if (Key.TryParse(value, out var key) || Key.TryParse(WithSigns(value), out key))
+        {
+            // In some countries a small letter alone says minor.
+            var isLone = char.IsAsciiLetterLower(value[0]) && (value.Length == 1 || value[1..] is "b" or "#" or "♭" or "♯");
+            if (isLone) bag.Add(text.Span, FieldProblems.KeyInSmallLetter(value, key.ToString(), Key.Nearest(key.Tonic, Mode.Minor).ToString()));
+            return key;
+        }
         var upper = value.Length > 0 ? char.ToUpperInvariant(value[0]) + value[1..] : value;
         if (!NoteName.TryRead(upper, 0, out var tonic, out var end) || char.ToUpperInvariant(value[0]) is < 'A' or > 'G')
         {
@@ -24,6 +30,11 @@ internal static class KeyReader
             if (word is "m" or "min") mode = Mode.Minor;
             var easier = Key.Nearest(tonic, mode);
             bag.Add(text.Span, FieldProblems.KeyTooFar(value, easier.ToString()));
+            return null;
+        }
+        if (word.Equals("blues", StringComparison.OrdinalIgnoreCase))
+        {
+            bag.Add(text.SpanOf(value.Length - word.Length, word.Length), FieldProblems.BluesForMode(tonic.ToString()));
             return null;
         }
         var near = NearestWord.Find(word, modes);

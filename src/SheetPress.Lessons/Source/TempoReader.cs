@@ -36,9 +36,11 @@ internal static class TempoReader
         return Number(text, bag) is { } number ? new Tempo(number, beat) : null;
     }
 
-    /// <summary>Beats a minute, or null with the reason reported.</summary>
+    /// <summary>Beats a minute, also with "bpm" behind; null with the reason reported.</summary>
     public static double? Number(LocatedText text, DiagnosticBag bag)
     {
+        const string unit = "bpm";
+        if (text.Value.EndsWith(unit, StringComparison.OrdinalIgnoreCase) && text.Length > unit.Length) text = text.Slice(0, text.Length - unit.Length).Trim();
         if (text.Length == 0 || !double.TryParse(text.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) bag.Add(text.Span, FieldProblems.UnknownTempo(text.Value));
         else if (number is < Slowest or > Fastest) bag.Add(text.Span, FieldProblems.OutOfRange("tempo", Slowest, Fastest));
         else return number;

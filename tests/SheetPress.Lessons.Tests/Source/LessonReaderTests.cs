@@ -171,6 +171,31 @@ public class LessonReaderTests
         static string Code(string entry) => MarkedLesson.Read(MarkedLesson.With(entry)).Findings.ShouldHaveSingleItem().Code;
     }
 
+    [Theory]
+    [InlineData("5 string bass", "bass-5")]
+    [InlineData("Bass, 5 strings", null)]
+    [InlineData("bass with 5 strings", "bass-5")]
+    [InlineData("7-string guitar", "guitar-7")]
+    [InlineData("string bass", null)]
+    [InlineData("9 string bass", null)]
+    public void Instruments_are_known_by_their_strings(string written, string? id) =>
+        (MarkedLesson.Read(MarkedLesson.With($"instrument: {written}")).Lesson?.Instrument.Id).ShouldBe(id);
+
+    [Theory]
+    [InlineData("90 bpm")]
+    [InlineData("90bpm")]
+    [InlineData("quarter = 90 BPM")]
+    public void A_tempo_may_have_its_unit(string written) => MarkedLesson.Good(MarkedLesson.With($"tempo: {written}")).Tempo.ToString().ShouldBe(MarkedLesson.Good(MarkedLesson.With("tempo: 90")).Tempo.ToString());
+
+    // What a message says to write instead, where the place alone would not tell.
+    [Theory]
+    [InlineData("exercises:\n  style: roots", "Begin each exercise with a dash and a space, as in '- style: ...', and indent its other lines two spaces further than the dash.")]
+    [InlineData("exercises:\n  - style: roots\n    on-one: root", "It belongs to the style 'walking-line'. Choose that, or leave 'on-one' away.")]
+    [InlineData("key: Bb blues", "Write Bb major for a blues with Bb7 as its home, or Bb minor for one with Bbm7.")]
+    [InlineData("key: a", "Write A major to be sure, or A minor if you mean that.")]
+    [InlineData("level: easy", "Write a number from 1 to 5.")]
+    public void Advice(string entry, string advice) => MarkedLesson.Read(MarkedLesson.With(entry)).Findings.ShouldHaveSingleItem().Advice.ShouldBe(advice);
+
     [Fact]
     public void A_misspelt_style_does_not_hide_the_faults_of_its_exercise()
     {

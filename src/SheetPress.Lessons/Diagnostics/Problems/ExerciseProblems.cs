@@ -6,6 +6,9 @@ public static class ExerciseProblems
     /// <summary>Exercises that are no list.</summary>
     public static Problem ExercisesNotList() => Error(DiagnosticCodes.ExercisesNotList, "'exercises' takes a list.", "Write each exercise on lines of its own, beginning with '- style: roots'.");
 
+    /// <summary>A single exercise without the dash that makes it one of a list.</summary>
+    public static Problem ExerciseWithoutDash(string name) => Error(DiagnosticCodes.ExercisesNotList, "'exercises' takes a list, also for a single exercise.", $"Begin each exercise with a dash and a space, as in '- {name}: ...', and indent its other lines two spaces further than the dash.");
+
     /// <summary>An exercise that is no mapping.</summary>
     public static Problem ExerciseNotEntries() => Error(DiagnosticCodes.ExerciseNotEntries, "An exercise needs a style.", "Write for example '- style: arpeggio'.");
 

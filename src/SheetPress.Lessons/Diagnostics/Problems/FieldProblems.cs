@@ -10,6 +10,10 @@ public static class FieldProblems
     public static Problem UnknownEntry(string name, string place, string? near, IReadOnlyList<string> known) =>
         new(DiagnosticCodes.UnknownEntry, Severity.Error, $"'{name}' is no entry of {place}.", near is null ? $"Known here: {string.Join(", ", known)}." : $"Did you mean '{near}'?") { Suggestion = near };
 
+    /// <summary>An option that only other styles have.</summary>
+    public static Problem OptionOfOthers(string name, string place, IReadOnlyList<string> styles) =>
+        Error(DiagnosticCodes.UnknownEntry, $"'{name}' is no entry of {place}.", $"It belongs to {(styles.Count == 1 ? "the style" : "the styles")} {Named(styles)}. Choose {(styles.Count == 1 ? "that" : "one of those")}, or leave '{name}' away.");
+
     /// <summary>A name given twice.</summary>
     public static Problem DuplicateEntry(string name, int line) => Error(DiagnosticCodes.DuplicateEntry, $"'{name}' is given twice; the first is in line {line}.", "Keep one of them.");
 
@@ -20,7 +24,7 @@ public static class FieldProblems
     public static Problem TooLong(string name, int maximum) => Error(DiagnosticCodes.TooLong, $"'{name}' is longer than {maximum} letters.", "Shorten it; longer texts go in the notes.");
 
     /// <summary>No number.</summary>
-    public static Problem NotNumber(string name, string value) => Error(DiagnosticCodes.NotNumber, $"'{name}' takes a whole number, and '{value}' is none.", "");
+    public static Problem NotNumber(string name, string value, int minimum, int maximum) => Error(DiagnosticCodes.NotNumber, $"'{name}' takes a whole number, and '{value}' is none.", $"Write a number from {minimum} to {maximum}.");
 
     /// <summary>A number out of range.</summary>
     public static Problem OutOfRange(string name, int minimum, int maximum) => Error(DiagnosticCodes.OutOfRange, $"'{name}' goes from {minimum} to {maximum}.", "");
@@ -38,6 +42,13 @@ public static class FieldProblems
     /// <summary>No mode.</summary>
     public static Problem UnknownMode(string word, string? near, string? key) =>
         new(DiagnosticCodes.UnknownMode, Severity.Error, $"'{word}' is no mode.", near is null ? "A key is major, minor, dorian, phrygian, lydian, mixolydian, aeolian, ionian or locrian." : $"Did you mean {key}?") { Suggestion = near };
+
+    /// <summary>A kind of music where the mode should be.</summary>
+    public static Problem BluesForMode(string tonic) => new(DiagnosticCodes.UnknownMode, Severity.Error, "A blues is a form, and no mode.", $"Write {tonic} major for a blues with {tonic}7 as its home, or {tonic} minor for one with {tonic}m7.") { Suggestion = $"{tonic} major" };
+
+    /// <summary>A lone small letter, which is a minor key for some.</summary>
+    public static Problem KeyInSmallLetter(string text, string taken, string other) =>
+        new(DiagnosticCodes.KeyInSmallLetter, Severity.Warning, $"'{text}' is taken as {taken}.", $"Write {taken} to be sure, or {other} if you mean that.") { Suggestion = taken };
 
     /// <summary>A key with too large a signature.</summary>
     public static Problem KeyTooFar(string text, string easier) => new(DiagnosticCodes.KeyTooFar, Severity.Error, $"'{text}' would need more than seven sharps or flats.", $"Write {easier}, which sounds the same.") { Suggestion = easier };
@@ -78,6 +89,13 @@ public static class FieldProblems
 
     /// <summary>A neck of absurd length.</summary>
     public static Problem LengthOutOfRange() => Error(DiagnosticCodes.LengthOutOfRange, "A scale length is 200 to 1200 millimetres.", "Write it as in 864 mm or 34 in.");
+
+    private static string Named(IReadOnlyList<string> styles)
+    {
+        const int most = 4;
+        var names = string.Join(", ", styles.Take(most).Select(s => $"'{s}'"));
+        return styles.Count > most ? names + " and others" : names;
+    }
 
     private static Problem Error(string code, string message, string advice) => new(code, Severity.Error, message, advice);
 }
