@@ -58,6 +58,11 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
                 bag.Add(name.SpanOf(0, 2), YamlProblems.NoSpaceAfterDash());
                 return [];
             }
+            if (node is MappingNode { Entries: [{ Name: { Value: ['–' or '—', ..] } dashed }, ..] })
+            {
+                bag.Add(dashed.SpanOf(0, 1), ExerciseProblems.LongDash());
+                return [];
+            }
             bag.Add(node.Span, node is MappingNode { Entries: [{ Name.Value: var first }, ..] } && CommonNames.Contains(first) ? ExerciseProblems.ExerciseWithoutDash(first) : ExerciseProblems.ExercisesNotList());
             return [];
         }

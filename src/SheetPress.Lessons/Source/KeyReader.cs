@@ -37,7 +37,8 @@ internal static class KeyReader
             bag.Add(text.SpanOf(value.Length - word.Length, word.Length), FieldProblems.BluesForMode(tonic.ToString()));
             return null;
         }
-        var near = NearestWord.Find(word, modes);
+        // "D dorian mode", "C major scale".
+        var near = NearestWord.Find(word, modes) ?? NearestWord.Find(word.Split(' ')[0], modes);
         var wordStart = value.Length - word.Length;
         bag.Add(text.SpanOf(wordStart, word.Length), FieldProblems.UnknownMode(word, near, near is null ? null : $"{tonic} {near}"));
         return null;

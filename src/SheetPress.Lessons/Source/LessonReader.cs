@@ -15,7 +15,7 @@ public static class LessonReader
 
     private static readonly (string, Feel)[] Feels =
     [
-        ("straight", Feel.Straight), ("swing", Feel.SwingEighths), ("swing-eighths", Feel.SwingEighths), ("swing-sixteenths", Feel.SwingSixteenths),
+        ("straight", Feel.Straight), ("swing", Feel.SwingEighths), ("swing-eighths", Feel.SwingEighths), ("shuffle", Feel.SwingEighths), ("swing-sixteenths", Feel.SwingSixteenths),
     ];
 
     /// <summary>Reads a lesson. All problems of the file are reported in one go.</summary>

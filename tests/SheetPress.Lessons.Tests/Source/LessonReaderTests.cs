@@ -193,6 +193,9 @@ public class LessonReaderTests
     [InlineData("exercises:\n  - style: roots\n    on-one: root", "It belongs to the style 'walking-line'. Choose that, or leave 'on-one' away.")]
     [InlineData("key: Bb blues", "Write Bb major for a blues with Bb7 as its home, or Bb minor for one with Bbm7.")]
     [InlineData("key: a", "Write A major to be sure, or A minor if you mean that.")]
+    [InlineData("key: D dorian mode", "Did you mean D dorian?")]
+    [InlineData("progression: ii-V-I", "Write blanks between chords of one bar and | between bars: ii | V | I.")]
+    [InlineData("progression: C | Fm”", "Leave the quotation marks away, or write straight ones.")]
     [InlineData("level: easy", "Write a number from 1 to 5.")]
     public void Advice(string entry, string advice) => MarkedLesson.Read(MarkedLesson.With(entry)).Findings.ShouldHaveSingleItem().Advice.ShouldBe(advice);
 

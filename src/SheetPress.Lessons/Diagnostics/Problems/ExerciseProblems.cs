@@ -9,6 +9,9 @@ public static class ExerciseProblems
     /// <summary>A single exercise without the dash that makes it one of a list.</summary>
     public static Problem ExerciseWithoutDash(string name) => Error(DiagnosticCodes.ExercisesNotList, "'exercises' takes a list, also for a single exercise.", $"Begin each exercise with a dash and a space, as in '- {name}: ...', and indent its other lines two spaces further than the dash.");
 
+    /// <summary>A list with long dashes, as word processors write them.</summary>
+    public static Problem LongDash() => Error(DiagnosticCodes.ExercisesNotList, "A long dash does not make a list.", "Begin each exercise with a plain hyphen and a space: '- style: roots'.");
+
     /// <summary>An exercise that is no mapping.</summary>
     public static Problem ExerciseNotEntries() => Error(DiagnosticCodes.ExerciseNotEntries, "An exercise needs a style.", "Write for example '- style: arpeggio'.");
 

@@ -91,6 +91,9 @@ public static class ProgressionProblems
     public static Problem ChordsJoined(string text, string parted) =>
         new(DiagnosticCodes.UnknownChord, Severity.Error, $"'{text}' looks like several chords in one word.", $"Write blanks between chords of one bar and | between bars: {parted}.") { Suggestion = parted };
 
+    /// <summary>A quotation mark that is none for the file.</summary>
+    public static Problem CurlyQuote(string text) => Error(DiagnosticCodes.UnknownChord, $"'{text}' holds a curly quotation mark, which counts as a letter here.", "Leave the quotation marks away, or write straight ones.");
+
     /// <summary>The name of a part where a chord should be.</summary>
     public static Problem NameForChord(string text) => Error(DiagnosticCodes.UnknownChord, $"'{text}' is no chord.", $"Write the name of a part in square brackets at the front of its first bar: [{text}].");
 

@@ -7,6 +7,9 @@ namespace SheetPress.Lessons;
 /// <param name="bag">Where problems go.</param>
 internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag)
 {
+    // Quotation marks as word processors write them.
+    private const string CurlyMarks = "“”„‘’‚«»";
+
     /// <summary>Whether a text is written like a roman numeral: accidentals, then I or V in either case.</summary>
     public static bool LooksRoman(string text)
     {
@@ -44,6 +47,7 @@ internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag
         {
             return ProgressionProblems.NumberForChord(text, new RomanNumeral(text[0] - '0', 0, kind.Quality).ToDisplayString());
         }
+        if (text.Any(c => CurlyMarks.Contains(c, StringComparison.Ordinal))) return ProgressionProblems.CurlyQuote(text);
         if (before is not null && ChordParser.Parse(before + text).Success) return ProgressionProblems.KindAlone(text, before + text);
         if (Parted(text) is { } parted) return ProgressionProblems.ChordsJoined(text, parted);
         if (!text.Any(char.IsAsciiLetter)) return ProgressionProblems.SignForChord(text);
@@ -55,7 +59,7 @@ internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag
     private static string? Parted(string text)
     {
         var parts = text.Split(['-', '–', '—', '>', '→', ';', '.'], StringSplitOptions.RemoveEmptyEntries);
-        return parts.Length > 1 && parts.All(p => ChordParser.Parse(p).Success) ? string.Join(" | ", parts) : null;
+        return parts.Length > 1 && parts.All(p => ChordParser.Parse(p).Success || RomanNumeral.TryParse(p, out _)) ? string.Join(" | ", parts) : null;
     }
 
     private Chord? ReadRoman(LocatedText text, Key key)
@@ -65,7 +69,12 @@ internal sealed class HarmonyReader(KeyTransposition rekeying, DiagnosticBag bag
         {
             return numeral.ToChord(key).Readable;
         }
-        if (text.Length > 3 && result.Suggestion is null && text.Value.All(char.IsLetter))
+        if (Parted(text.Value) is { } parted)
+        {
+            bag.Add(text.Span, ProgressionProblems.ChordsJoined(text.Value, parted));
+            return null;
+        }
+        if (text.Length > 3 && result.Suggestion is null && text.Value.All(char.IsLetter) && !text.Value.All(c => c is 'I' or 'V' or 'X' or 'i' or 'v' or 'x'))
         {
             bag.Add(text.Span, ProgressionProblems.NameForChord(text.Value));
             return null;
