@@ -11,7 +11,9 @@ internal sealed class Tenths : VoicingStyle
     public override string Title => "Tenths";
     public override string Summary => "Root and tenth (the third an octave up) of each chord, together or broken.";
     public override ImmutableArray<StyleOption> Options => [PlayOption];
-    public override string Instruction(ExerciseRequest request) => "Pluck both strings with one motion; let the tenth sing and the root carry.";
+    public override string Instruction(ExerciseRequest request) => request.Word("play") == "together"
+        ? "Pluck both strings with one motion; let the tenth sing and the root carry."
+        : "Hold the shape for the whole chord and pluck its two strings in turn; let the tenth sing and the root carry.";
 
     protected override IEnumerable<ImmutableArray<CellTone>> Shapes(HarmonyStep step, ExerciseRequest request)
     {
