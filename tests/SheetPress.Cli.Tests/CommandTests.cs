@@ -123,6 +123,24 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void Pages_are_of_the_kind_and_on_the_paper_asked_for()
+    {
+        _sheetPress.WriteFile("a.yaml", Lesson);
+        _sheetPress.WriteFile("b.yaml", Lesson + "\npages: large-print\n");
+        _sheetPress.Run("build", "a.yaml", "b.yaml", "-o", "own").ExitCode.ShouldBe(0);
+        _sheetPress.Run("build", "a.yaml", "b.yaml", "-o", "large", "--pages", "large-print").ExitCode.ShouldBe(0);
+        var result = _sheetPress.Run("build", "b.yaml", "-o", "small", "--pages", "handout", "--paper", "a5", "--images");
+        result.ExitCode.ShouldBe(0, result.Error);
+        Pdf("large", "b").ShouldBe(Pdf("own", "b"));
+        Pdf("large", "a").ShouldNotBe(Pdf("own", "a"));
+        // ISO 216: A5 is 148 x 210 mm.
+        File.ReadAllText(_sheetPress.Path("small", "b", "page-01.svg")).ShouldContain("width=\"148mm\" height=\"210mm\"");
+        _sheetPress.Run("check", "a.yaml", "--page", "--pages", "book", "--paper", "a5").ExitCode.ShouldBe(0);
+
+        byte[] Pdf(string folder, string name) => File.ReadAllBytes(_sheetPress.Path(folder, name, name + ".pdf"));
+    }
+
+    [Fact]
     public void Explain_shows_the_harmony_and_the_neck()
     {
         var result = _sheetPress.Run("explain", "Dm7b5 | G7 | Cm7", "--key", "C minor");
@@ -170,6 +188,8 @@ public sealed class CommandTests : IDisposable
     [InlineData("explain", "Cm7", "--key", "H minor")]
     [InlineData("build", ".", "--instrument", "bas-4")]
     [InlineData("build", ".", "--paper", "a3")]
+    [InlineData("build", ".", "--pages", "huge")]
+    [InlineData("check", ".", "--pages", "huge")]
     public void Wrong_use_ends_with_1_and_a_reason(params string[] arguments)
     {
         var result = _sheetPress.Run(arguments);

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using SheetPress.Engraving;
 using SheetPress.Lessons;
+using SheetPress.Publishing;
 using SheetPress.Scores;
 using SheetPress.Theory;
 
@@ -53,7 +54,8 @@ internal sealed class LessonWriter
         return (number % 8) switch
         {
             2 or 3 => style with { StaffSpace = 2.25 },
-            4 or 5 => style with { StaffSpace = 1.625, Justify = true },
+            4 or 5 => PageStyles.For(PageKind.Book, style.Paper),
+            7 => PageStyles.For(number % 16 == 7 ? PageKind.LargePrint : PageKind.Handout, number % 16 == 7 ? PaperSize.A4 : PaperSize.A5),
             6 => style with { SideMargin = 24, StaffSpace = 1.5 },
             _ => style,
         };

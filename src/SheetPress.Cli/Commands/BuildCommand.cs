@@ -15,12 +15,13 @@ internal static class BuildCommand
         var key = CommonOptions.Key("Play every lesson in this key; fingerings are chosen anew.");
         var instrument = CommonOptions.Instrument("Write every lesson for this instrument.");
         var paper = CommonOptions.Paper();
+        var pages = CommonOptions.Pages();
         var images = new Option<bool>("--images") { Description = "Write every page as PNG and SVG too." };
         var report = new Option<string?>("--report") { Description = "Write a JSON report of files, pages, notes, findings and times.", HelpName = "FILE" };
-        var command = new Command("build", "Make the handout, MusicXML and MIDI of every lesson.") { paths, output, key, instrument, paper, images, report };
+        var command = new Command("build", "Make the handout, MusicXML and MIDI of every lesson.") { paths, output, key, instrument, paper, pages, images, report };
         command.SetAction(result => Run(
             result.GetValue(paths)!,
-            new LessonOverrides { Key = result.GetValue(key), InstrumentId = result.GetValue(instrument) },
+            new LessonOverrides { Key = result.GetValue(key), InstrumentId = result.GetValue(instrument), Pages = CommonOptions.PagesOf(result.GetValue(pages)) },
             new PublishOptions
             {
                 OutputFolder = result.GetValue(output)!,

@@ -19,15 +19,16 @@ internal static class CheckCommand
         var instrument = CommonOptions.Instrument("Check every lesson for this instrument.");
         var page = new Option<bool>("--page") { Description = "Typeset the pages too and report whatever on them a careful engraver would mark." };
         var paper = CommonOptions.Paper();
-        var command = new Command("check", "Look for problems in lessons without writing anything.") { paths, key, instrument, page, paper };
+        var pages = CommonOptions.Pages();
+        var command = new Command("check", "Look for problems in lessons without writing anything.") { paths, key, instrument, page, paper, pages };
         command.SetAction(result => Run(
             result.GetValue(paths)!,
-            new LessonOverrides { Key = result.GetValue(key), InstrumentId = result.GetValue(instrument) },
-            result.GetValue(page) ? PageStyle.Handout(CommonOptions.PaperOf(result.GetValue(paper)!)) : null));
+            new LessonOverrides { Key = result.GetValue(key), InstrumentId = result.GetValue(instrument), Pages = CommonOptions.PagesOf(result.GetValue(pages)) },
+            result.GetValue(page) ? CommonOptions.PaperOf(result.GetValue(paper)!) : null));
         return command;
     }
 
-    private static int Run(string[] paths, LessonOverrides overrides, PageStyle? pages)
+    private static int Run(string[] paths, LessonOverrides overrides, PaperSize? paper)
     {
         var search = LessonFiles.Find(paths);
         foreach (var problem in search.Problems) Console.Error.WriteLine(DiagnosticPrinter.Print(problem));
@@ -37,7 +38,7 @@ internal static class CheckCommand
         {
             var outcome = LessonRun.Build(search.Paths[i], overrides, search.StylesFor(search.Paths[i]));
             marked[i] = [];
-            if (pages is not null && outcome.IsGood) LessonRun.Guard(outcome.Diagnostics, () => marked[i] = Look(outcome.Built!, pages));
+            if (paper is not null && outcome.IsGood) LessonRun.Guard(outcome.Diagnostics, () => marked[i] = Look(outcome.Built!, paper));
             outcomes[i] = outcome with { Built = null };
         });
         for (var i = 0; i < outcomes.Length; i++)
@@ -52,6 +53,6 @@ internal static class CheckCommand
         return ExitCodes.Success;
     }
 
-    private static ImmutableArray<LintFinding> Look(BuiltLesson built, PageStyle style) =>
-        SheetLint.Check(HandoutAssembler.Assemble(built, HandoutWording.English), style, LeastMargin);
+    private static ImmutableArray<LintFinding> Look(BuiltLesson built, PaperSize paper) =>
+        SheetLint.Check(HandoutAssembler.Assemble(built, HandoutWording.English), PageStyles.For(built.Lesson.Pages, paper), LeastMargin);
 }

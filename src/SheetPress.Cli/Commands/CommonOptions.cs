@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using SheetPress.Engraving;
@@ -44,12 +45,23 @@ internal static class CommonOptions
 
     public static Option<string> Paper()
     {
-        var option = new Option<string>("--paper") { Description = "Paper of the handout.", DefaultValueFactory = _ => PaperSize.A4.Name };
-        option.AcceptOnlyFromAmong(PaperSize.A4.Name, PaperSize.Letter.Name);
+        var option = new Option<string>("--paper") { Description = "Paper of the sheets.", DefaultValueFactory = _ => PaperSize.A4.Name };
+        option.AcceptOnlyFromAmong([.. Papers.Select(p => p.Name)]);
         return option;
     }
 
-    public static PaperSize PaperOf(string name) => name == PaperSize.Letter.Name ? PaperSize.Letter : PaperSize.A4;
+    public static PaperSize PaperOf(string name) => Papers.First(p => p.Name == name);
+
+    public static Option<string?> Pages()
+    {
+        var option = new Option<string?>("--pages") { Description = "Set every lesson on pages of this kind, in place of what it says itself." };
+        option.AcceptOnlyFromAmong([.. PageKinds.Words.Select(w => w.Word)]);
+        return option;
+    }
+
+    public static PageKind? PagesOf(string? word) => word is null ? null : PageKinds.Find(word);
+
+    private static ImmutableArray<PaperSize> Papers => [PaperSize.A4, PaperSize.Letter, PaperSize.A5];
 
     private static T? Single<T>(ArgumentResult result, Func<string, T?> parse, Func<string, string> error) where T : class
     {

@@ -17,6 +17,13 @@ internal sealed class FlowBuilder
         foreach (var box in boxes) _boxes.Add(box);
     }
 
+    /// <summary>Adds boxes under white of their own; a break there is unwanted.</summary>
+    internal void AddNear(FlowSpace before, params ReadOnlySpan<FlowBox> boxes)
+    {
+        if (_boxes.Count > 0 && !boxes.IsEmpty) _boxes[^1] = _boxes[^1] with { BreakPenalty = Math.Max(_boxes[^1].BreakPenalty, FlowBox.Unwanted) };
+        Add(before, boxes);
+    }
+
     /// <summary>Adds boxes under white of their own that no page break may part from what is above.</summary>
     internal void AddKept(FlowSpace before, params ReadOnlySpan<FlowBox> boxes)
     {

@@ -9,6 +9,8 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     private const double HeadingGap = 2;
     // Text higher than this share of a page is set in one column that runs over pages, not in two level ones.
     private const double TallestColumns = 0.4;
+    // The same for one of the parts into which its headings and rules divide a longer text.
+    private const double TallestPart = 0.25;
     private const double ReadingMeasure = 36;
     private const int FewestLinesForColumns = 8;
     // Two texts stand side by side while the longer is at most so many times the shorter.
@@ -89,18 +91,35 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         if (blocks.IsEmpty) return;
         var prose = new ProseSetter(style);
         AddHeading(title);
-        if (prose.Fits(blocks, ColumnWidth))
+        if (Columns(blocks, TallestColumns) is { } box)
         {
-            var lines = prose.Set(blocks, ColumnWidth);
-            var box = ColumnBalancer.Balance(lines, ColumnWidth + style.ColumnGap);
-            if (box.Height <= TallestColumns * PageHeight && lines.Length >= FewestLinesForColumns)
-            {
-                _flow.AddKept(TextSpace, box);
-                return;
-            }
+            _flow.AddKept(TextSpace, box);
+            return;
         }
         var measure = Math.Min(style.TextWidth, ReadingMeasure * style.Body.Size);
-        _flow.AddKept(TextSpace, prose.Set(blocks, prose.Fits(blocks, measure) ? measure : style.TextWidth).AsSpan());
+        var isFirst = true;
+        foreach (var part in ProseParts.Of(blocks))
+        {
+            var boxes = !ProseParts.HasListInList(part) && Columns(part, TallestPart) is { } columns ? [columns] : prose.Set(part, prose.Fits(part, measure) ? measure : style.TextWidth);
+            if (isFirst) _flow.AddKept(TextSpace, boxes.AsSpan());
+            else if (part is [RuleBlock]) _flow.AddNear(prose.ParagraphSpace, boxes.AsSpan());
+            else _flow.Add(prose.ParagraphSpace, boxes.AsSpan());
+            isFirst = false;
+        }
+    }
+
+    // Two level columns, under the heading that the text begins with when it has no other; null where it is too short or too long for them.
+    private FlowBox? Columns(ImmutableArray<TextBlock> blocks, double tallest)
+    {
+        var prose = new ProseSetter(style);
+        ImmutableArray<TextBlock> heading = blocks is [HeadingBlock, ..] && blocks.Count(b => b is HeadingBlock) == 1 ? [blocks[0]] : [];
+        var words = blocks.RemoveRange(0, heading.Length);
+        if (!prose.Fits(words, ColumnWidth)) return null;
+        var lines = prose.Set(words, ColumnWidth);
+        if (lines.Length < FewestLinesForColumns) return null;
+        var box = ColumnBalancer.Balance(lines, ColumnWidth + style.ColumnGap);
+        if (!heading.IsEmpty) box = ColumnBalancer.Stack([.. prose.Set(heading, style.TextWidth), box]);
+        return box.Height <= tallest * PageHeight ? box : null;
     }
 
     private void AddDiagrams()
@@ -165,7 +184,8 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         ImmutableArray<Inline> words = content.Labels.Caution.Length > 0
             ? [new TextInline(content.Labels.Caution + " ") { Emphasis = Emphasis.Strong }, new TextInline(content.Caution)]
             : [new TextInline(content.Caution)];
-        _flow.Add(SectionSpace, ProseSetter.Paragraph(words, style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
+        // Alone on a page it would be lost.
+        _flow.AddNear(SectionSpace, ProseSetter.Paragraph(words, style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
     }
 
     private void AddHeading(string text) => _flow.Add(SectionSpace, Heading(text));

@@ -17,7 +17,8 @@ internal sealed class ProseSetter(PageStyle style)
 
     private ParagraphEdge Edge => style.Justify ? ParagraphEdge.Justified : ParagraphEdge.Ragged;
 
-    private FlowSpace ParagraphSpace => new(0.45 * _body.Leading, 0.25 * _body.Leading, 0.1 * _body.Leading);
+    /// <summary>White between two paragraphs.</summary>
+    internal FlowSpace ParagraphSpace => new(0.45 * _body.Leading, 0.25 * _body.Leading, 0.1 * _body.Leading);
 
     private FlowSpace TightSpace => new(0.12 * _body.Leading);
 
@@ -57,7 +58,7 @@ internal sealed class ProseSetter(PageStyle style)
             var start = flow.Count;
             AddBlock(flow, blocks[i], width);
             if (flow.Count == start || i + 1 == blocks.Length || flow[^1].BreakPenalty == FlowBox.Never) continue;
-            flow[^1] = flow[^1] with { After = between, BreakPenalty = LeadsInto(blocks[i], blocks[i + 1]) ? FlowBox.Never : flow[^1].BreakPenalty };
+            flow[^1] = flow[^1] with { After = between, BreakPenalty = LeadsInto(blocks[i], blocks[i + 1]) ? FlowBox.Never : blocks[i + 1] is RuleBlock ? FlowBox.Unwanted : flow[^1].BreakPenalty };
         }
     }
 

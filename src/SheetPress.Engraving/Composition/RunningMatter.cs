@@ -21,7 +21,8 @@ internal static class RunningMatter
     internal static void Add(ImmutableArray<Mark>.Builder marks, HandoutContent content, PageStyle style, int page, int pages, string headMark)
     {
         var small = style.Small;
-        var right = style.SideMargin + style.TextWidth;
+        var left = style.LeftMargin(page);
+        var right = left + style.TextWidth;
         if (page > 0)
         {
             var y = style.TopMargin + (TextStyle.Ascent * small.Size);
@@ -29,9 +30,9 @@ internal static class RunningMatter
             var title = TextSetter.Measure(content.Title, small.Upright, small.Size);
             var mark = Fit(headMark, small.Upright, small.Size, Math.Max(room - title, MarkShare * room));
             mark.PlaceAt(marks, right - mark.Width, y);
-            Fit(content.Title, small.Upright, small.Size, room - mark.Width).PlaceAt(marks, style.SideMargin, y);
+            Fit(content.Title, small.Upright, small.Size, room - mark.Width).PlaceAt(marks, left, y);
             y += (TextStyle.Descent * small.Size) + HeadRuleGap;
-            marks.Add(new LineMark(new Point(style.SideMargin, y), new Point(right, y), 0.2) { Role = MarkRole.TableRule });
+            marks.Add(new LineMark(new Point(left, y), new Point(right, y), 0.2) { Role = MarkRole.TableRule });
         }
         var foot = style.Paper.Height - style.BottomMargin - (TextStyle.Descent * small.Size);
         var number = string.Format(CultureInfo.InvariantCulture, content.Labels.PageOf, page + 1, pages);
@@ -40,15 +41,22 @@ internal static class RunningMatter
         var words = Fit(page == 0 ? content.Title : content.Author, small.Upright, small.Size, style.TextWidth - piece.Width - HeadGap);
         // The number is at the outer edge: left on the even pages of a book, whose index is odd.
         var numberLeft = style.FacingPages && page % 2 == 1;
-        piece.PlaceAt(marks, numberLeft ? style.SideMargin : right - piece.Width, foot);
-        words.PlaceAt(marks, numberLeft ? right - words.Width : style.SideMargin, foot);
+        piece.PlaceAt(marks, numberLeft ? left : right - piece.Width, foot);
+        words.PlaceAt(marks, numberLeft ? right - words.Width : left, foot);
     }
 
-    // The text, cut at a word with an ellipsis when it is too long.
+    // The text, cut at a word with an ellipsis when it is too long; within the word where it is all one.
     private static TextPiece Fit(string text, TextFont font, double size, double width)
     {
         var piece = TextSetter.Set(text, font, size);
         for (var cut = text.LastIndexOf(' '); piece.Width > width && cut > 0; cut = text.LastIndexOf(' ', cut - 1)) piece = TextSetter.Set(text[..cut] + " …", font, size);
+        if (piece.Width <= width) return piece;
+        var word = text.AsSpan().IndexOf(' ') is var space and > 0 ? text[..space] : text;
+        for (var cut = word.Length; piece.Width > width && cut > 1;)
+        {
+            cut -= char.IsLowSurrogate(word[cut - 1]) ? 2 : 1;
+            piece = TextSetter.Set(word[..cut] + "…", font, size);
+        }
         return piece;
     }
 }

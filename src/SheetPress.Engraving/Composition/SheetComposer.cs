@@ -20,10 +20,11 @@ public static class SheetComposer
         for (var i = 0; i < pages.Length; i++)
         {
             var marks = ImmutableArray.CreateBuilder<Mark>();
+            var left = style.LeftMargin(i);
             var y = i == 0 ? style.TopMargin : top;
             if (i > 0 && flow[pages[i].Start - 1].Repeated is { } repeated)
             {
-                Draw(marks, repeated, style.SideMargin, y);
+                Draw(marks, repeated, left, y);
                 y += repeated.Height;
             }
             var begun = new List<HeadMark>();
@@ -32,7 +33,7 @@ public static class SheetComposer
                 var box = flow[b];
                 foreach (var (title, level) in box.Bookmarks) bookmarks.Add(new Bookmark(title, i, y, level));
                 if (box.Head is { } mark) begun.Add(mark);
-                Draw(marks, box, style.SideMargin, y);
+                Draw(marks, box, left, y);
                 var spread = pages[i].Spread;
                 y += box.Height + box.After.Natural + (spread * (spread > 0 ? box.After.Stretch : box.After.Shrink));
             }

@@ -7,6 +7,7 @@ internal static class TableFlow
 {
     // A table of up to so many rows is better whole on the next page than cut.
     private const int ShortTable = 8;
+    private const double MidShortTable = 900;
     private const double MidTable = 40;
 
     /// <summary>The rows as boxes.</summary>
@@ -28,7 +29,7 @@ internal static class TableFlow
             var lonely = i == 0 || i == table.Rows.Length - 2;
             boxes.Add(FlowBox.Of(table.Rows[i].Drawing, table.Rows[i].Height) with
             {
-                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : lonely || table.Rows.Length <= ShortTable ? FlowBox.Unwanted : MidTable,
+                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : table.Rows.Length <= ShortTable ? MidShortTable : lonely ? FlowBox.Unwanted : MidTable,
                 Repeated = isLast ? null : header,
             });
         }

@@ -9,21 +9,28 @@ internal static class TitleBand
     private const double FormShare = 0.36;
     private const double FormGap = 8;
     private const double FormLine = 8.5;
+    private const double LabelGap = 2;
+    private const double NameShare = 0.6;
     private const double WidestFactGap = 28;
     private const double LeastFactGap = 6;
     private const double SmallestTitle = 0.72;
     private const int TitleLines = 2;
+    private const int MostTitleLines = 3;
 
     internal static FlowBox Make(HandoutContent content, PageStyle style)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var width = style.TextWidth - (content.NameAndDate ? FormWidth(style) + FormGap : 0);
         var title = TitleLook(content.Title, style.Title, width);
+        // A title too long to stand beside the form has the width for itself, and the form stands in a line of its own below.
+        var formBelow = content.NameAndDate && ParagraphSetter.Set([new TextInline(content.Title)], title, width).Length > MostTitleLines;
+        if (formBelow) (width, title) = (style.TextWidth, TitleLook(content.Title, style.Title, style.TextWidth));
         var y = AddParagraph(marks, content.Title, title, Emphasis.None, width, 0, MarkRole.Title);
-        if (content.NameAndDate) AddForm(marks, content.Labels, style, title);
+        if (content.NameAndDate && !formBelow) AddFormBeside(marks, content.Labels, style, title);
         if (content.Subtitle.Length > 0) y = AddParagraph(marks, content.Subtitle, style.Body, Emphasis.Italic, width, y + 0.3, MarkRole.BodyText);
         if (content.Author.Length > 0) y = AddParagraph(marks, content.Author, style.Small, Emphasis.None, width, y + 0.6, MarkRole.BodyText);
-        if (content.NameAndDate) y = Math.Max(y, (2 * FormLine) + 1);
+        if (formBelow) y = AddFormBelow(marks, content.Labels, style, y);
+        else if (content.NameAndDate) y = Math.Max(y, (2 * FormLine) + 1);
         if (!content.Facts.IsEmpty)
         {
             y += 3;
@@ -74,19 +81,36 @@ internal static class TitleBand
 
     private static double FormWidth(PageStyle style) => Math.Min(WidestForm, FormShare * style.TextWidth);
 
-    private static void AddForm(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style, TextStyle title)
+    private static void AddFormBeside(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style, TextStyle title)
     {
         var left = style.TextWidth - FormWidth(style);
         var small = style.Small;
-        var indent = 2 + Math.Max(TextSetter.Measure(labels.Name, small.Upright, small.Size), TextSetter.Measure(labels.Date, small.Upright, small.Size));
+        var indent = LabelGap + Math.Max(TextSetter.Measure(labels.Name, small.Upright, small.Size), TextSetter.Measure(labels.Date, small.Upright, small.Size));
         // The first of the two lines stands on the baseline of the title.
         var y = LineBox.Baseline(new SetLine([], 0, 0, 0), title);
         foreach (var label in (ReadOnlySpan<string>)[labels.Name, labels.Date])
         {
-            TextSetter.Set(label, small.Upright, small.Size).PlaceAt(marks, left, y);
-            marks.Add(new LineMark(new Point(left + indent, y + 0.5), new Point(style.TextWidth, y + 0.5), 0.2) { Role = MarkRole.TableRule });
+            AddFormLine(marks, label, small, left, left + indent, style.TextWidth, y);
             y += FormLine;
         }
+    }
+
+    // Name and date side by side; the name has the greater part of the width.
+    private static double AddFormBelow(ImmutableArray<Mark>.Builder marks, SheetLabels labels, PageStyle style, double y)
+    {
+        var small = style.Small;
+        y += FormLine;
+        var middle = NameShare * style.TextWidth;
+        AddFormLine(marks, labels.Name, small, 0, LabelGap + TextSetter.Measure(labels.Name, small.Upright, small.Size), middle, y);
+        middle += FormGap;
+        AddFormLine(marks, labels.Date, small, middle, middle + LabelGap + TextSetter.Measure(labels.Date, small.Upright, small.Size), style.TextWidth, y);
+        return y + 2;
+    }
+
+    private static void AddFormLine(ImmutableArray<Mark>.Builder marks, string label, TextStyle small, double left, double lineLeft, double lineRight, double y)
+    {
+        TextSetter.Set(label, small.Upright, small.Size).PlaceAt(marks, left, y);
+        marks.Add(new LineMark(new Point(lineLeft, y + 0.5), new Point(lineRight, y + 0.5), 0.2) { Role = MarkRole.TableRule });
     }
 
     private static void AddRule(ImmutableArray<Mark>.Builder marks, PageStyle style, double y, double thickness) =>

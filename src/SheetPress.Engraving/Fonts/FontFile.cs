@@ -5,6 +5,9 @@ namespace SheetPress.Engraving;
 /// <param name="Length">Length in bytes.</param>
 public readonly record struct FontFile(nint Address, int Length)
 {
+    /// <summary>Number of the text faces.</summary>
+    internal const int TextFaces = (int)TextFont.SansSemiBoldItalic + 1;
+
     /// <summary>The bytes.</summary>
     public ReadOnlySpan<byte> Bytes
     {
@@ -31,6 +34,8 @@ public readonly record struct FontFile(nint Address, int Length)
         TextFont.SansItalic => "SourceSans3_400Regular_Italic.ttf",
         TextFont.SansSemiBold => "SourceSans3_600SemiBold.ttf",
         TextFont.SansBold => "SourceSans3_700Bold.ttf",
+        TextFont.SerifSemiBoldItalic => "SourceSerif4_600SemiBold_Italic.ttf",
+        TextFont.SansSemiBoldItalic => "SourceSans3_600SemiBold_Italic.ttf",
         _ => throw new ArgumentOutOfRangeException(nameof(font), font, "Not a text font."),
     });
 

@@ -14,7 +14,12 @@ internal sealed class ShapeCache<TValue>
     internal const int Capacity = 4_096;
     private const int LongestText = 64;
 
-    private readonly Part[] _parts = [new(), new(), new(), new(), new(), new(), new(), new()];
+    private readonly Part[] _parts = new Part[FontFile.TextFaces];
+
+    internal ShapeCache()
+    {
+        for (var i = 0; i < _parts.Length; i++) _parts[i] = new Part();
+    }
 
     internal TValue Get(string text, TextFont font, Func<string, TextFont, TValue> shape)
     {

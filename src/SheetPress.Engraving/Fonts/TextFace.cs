@@ -13,7 +13,7 @@ namespace SheetPress.Engraving;
 [SuppressMessage("Design", "CA1001", Justification = "A face lives as long as the process.")]
 internal sealed class TextFace
 {
-    private static readonly TextFace?[] Shipped = new TextFace?[8];
+    private static readonly TextFace?[] Shipped = new TextFace?[FontFile.TextFaces];
 
     // Standard ligatures are off so that every glyph stands for characters of its own in the PDF and a search finds them;
     // kerning, mark placement and the joining that some scripts need stay on.

@@ -19,4 +19,8 @@ public enum TextFont
     SansSemiBold,
     /// <summary>Source Sans 3 Bold.</summary>
     SansBold,
+    /// <summary>Source Serif 4 SemiBold Italic.</summary>
+    SerifSemiBoldItalic,
+    /// <summary>Source Sans 3 SemiBold Italic.</summary>
+    SansSemiBoldItalic,
 }

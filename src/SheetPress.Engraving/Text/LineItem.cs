@@ -54,7 +54,7 @@ internal static class LineItems
         {
             if (IsSpace(text[at]))
             {
-                EndWord(items, space, levels.At(at));
+                EndWord(items, space, levels.At(at), !StaysBehind(NextWord(text, at)));
                 at++;
                 continue;
             }
@@ -102,16 +102,24 @@ internal static class LineItems
         }
     }
 
-    private static void EndWord(List<LineItem> items, double space, byte level)
+    private static void EndWord(List<LineItem> items, double space, byte level, bool canBreak = true)
     {
-        if (items.Count > 0) items[^1] = items[^1] with { Space = space, SpaceLevel = level, CanBreak = true };
+        if (items.Count > 0) items[^1] = items[^1] with { Space = space, SpaceLevel = level, CanBreak = canBreak };
+    }
+
+    private static ReadOnlySpan<char> NextWord(string text, int at)
+    {
+        while (at < text.Length && IsSpace(text[at])) at++;
+        var end = at;
+        while (end < text.Length && !IsSpace(text[end])) end++;
+        return text.AsSpan()[at..end];
     }
 
     // The white space of a line of text; a no-break space is none.
     private static bool IsSpace(char c) => c is ' ' or '\t' or '\n' or '\r' or '\u200B' or '\u3000';
 
     // The next place within a word where a line may end: after a hyphen or dash between longer parts, after a slash of an
-    // address, beside an ideograph.
+    // address, beside a sign of a script without spaces.
     private static int NextBreak(string text, int start, int at, int end)
     {
         for (var i = at + 1; i < end; i++)
@@ -119,13 +127,10 @@ internal static class LineItems
             var before = text[i - 1];
             if (before is '-' or '‐' or '–' or '—' && i - start > 3 && end - i > 2 && char.IsLetter(text[i]) && char.IsLetter(text[i - 2])) return i;
             if (before == '/' && text[i] != '/' && end - start > AddressLength) return i;
-            if (IsIdeograph(before) && !char.IsPunctuation(text[i]) && !char.IsLowSurrogate(text[i])) return i;
-            if (IsIdeograph(text[i]) && !char.IsPunctuation(before) && !IsIdeograph(before)) return i;
+            if (WideScripts.CanBreak(before, text[i])) return i;
         }
         return end;
     }
-
-    private static bool IsIdeograph(char c) => c is (>= '\u3041' and <= '\u30FF') or (>= '\u3400' and <= '\u9FFF') or (>= '\uF900' and <= '\uFAFF');
 
     // How much of a word that is too long for any line stands on this one; a few letters at least go on to the next.
     private static int FittingLength(string text, string hyphen, TextFont font, double size, double widest)
@@ -146,6 +151,14 @@ internal static class LineItems
         return true;
     }
 
-    // "♩ = 92" is never parted.
-    private static bool KeepsNext(ReadOnlySpan<char> word) => word is "=" or "♩" or "♪" or "♩." or "♪.";
+    // "♩ = 92" is never parted, nor a quotation mark with a space (as in French) from what it opens.
+    private static bool KeepsNext(ReadOnlySpan<char> word) => word is "=" or "♩" or "♪" or "♩." or "♪." or "«" or "‹";
+
+    // Signs that close something begin no line, even after a space: those of French, the per cent sign, a dash between two things.
+    private static bool StaysBehind(ReadOnlySpan<char> word)
+    {
+        if (word.IsEmpty || word[0] is not (':' or ';' or '!' or '?' or '»' or '›' or '%' or '‰' or '–' or '—')) return false;
+        foreach (var c in word) if (char.IsLetterOrDigit(c)) return false;
+        return true;
+    }
 }

@@ -112,6 +112,8 @@ public static class MarkdownReader
         private string _text = "";
         private Emphasis _emphasis;
         private string? _link;
+        private (Emphasis Emphasis, string? Link)? _lineEnd;
+        private char _last;
 
         internal void Add(ContainerInline container, Emphasis emphasis, string? link)
         {
@@ -136,7 +138,7 @@ public static class MarkdownReader
                         break;
                     case LineBreakInline lineBreak:
                         if (lineBreak.IsHard) AddPart(new BreakInline());
-                        else AddText(" ", emphasis, link);
+                        else _lineEnd = (emphasis, link);
                         break;
                     case EmphasisInline strong:
                         Add(strong, emphasis | (strong.DelimiterCount >= 2 ? Emphasis.Strong : Emphasis.Italic), link);
@@ -162,15 +164,27 @@ public static class MarkdownReader
 
         private void AddText(string text, Emphasis emphasis, string? link)
         {
+            if (text.Length == 0) return;
+            EndLine(text[0]);
             if (emphasis != _emphasis || link != _link) Flush();
-            (_emphasis, _link) = (emphasis, link);
+            (_emphasis, _link, _last) = (emphasis, link, text[^1]);
             _text += text;
+        }
+
+        // A line end of the source is a space, but for scripts that have none.
+        private void EndLine(char next)
+        {
+            if (_lineEnd is not { } end) return;
+            _lineEnd = null;
+            if (!WideScripts.JoinLines(_last, next)) AddText(" ", end.Emphasis, end.Link);
         }
 
         private void AddPart(Inline part)
         {
+            EndLine(part is TextInline { Text: [var first, ..] } ? first : '\0');
             Flush();
             _parts.Add(part);
+            _last = part is TextInline { Text: [.., var last] } ? last : '\0';
         }
 
         private void Flush()

@@ -23,9 +23,11 @@ public static class ParagraphSetter
     private const double SpaceShrink = 0.3;
     private const double WidestRatio = 2;
 
-    // How far a ragged line can fall short, as a share of the measure, before it looks bad; and the least share of a last line.
+    // How far a ragged line can fall short, as a share of the measure, before it looks bad; and the share that a last line should
+    // fill: at a ragged edge lines give up a word to it, where the edge is even they could only do so by wide spaces.
     private const double RaggedStretch = 0.12;
-    private const double LastLineFill = 0.12;
+    private const double RaggedLastFill = 0.35;
+    private const double JustifiedLastFill = 0.12;
 
     /// <summary>Sets a paragraph.</summary>
     /// <param name="inlines">Its text.</param>
@@ -80,7 +82,7 @@ public static class ParagraphSetter
             var (size, space) = (items[i].Piece.Width, items[i].Space);
             fits[i] = new FitItem(size, space, justified ? space * SpaceStretch : 0, justified ? space * SpaceShrink : 0, items[i].CanBreak ? 0 : double.PositiveInfinity);
         }
-        var options = new FitOptions(width) { EndStretch = justified ? 0 : RaggedStretch * width, LastFill = LastLineFill };
+        var options = new FitOptions(width) { EndStretch = justified ? 0 : RaggedStretch * width, LastFill = justified ? JustifiedLastFill : RaggedLastFill };
         foreach (var line in TotalFit.Break(fits, options)) lines.Add(Place(items, line, style, width, edge, line.End == fits.Length, toLeft));
     }
 

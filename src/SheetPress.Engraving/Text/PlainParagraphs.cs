@@ -24,7 +24,7 @@ internal static class PlainParagraphs
                 continue;
             }
             if (MayBeMarkup(line, words)) return null;
-            paragraph += paragraph.Length > 0 ? " " + words : words;
+            paragraph += paragraph.Length > 0 && !WideScripts.JoinLines(paragraph[^1], words[0]) ? " " + words : words;
         }
         Close();
         return blocks.DrainToImmutable();

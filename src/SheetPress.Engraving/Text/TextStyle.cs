@@ -51,9 +51,13 @@ public sealed record TextStyle
         Strong = strong;
     }
 
-    /// <summary>The face of an emphasis; strong wins over italic, code over both.</summary>
+    /// <summary>Face of both emphases at once, of the family of <see cref="Strong"/>.</summary>
+    public TextFont StrongItalic => Strong is TextFont.SerifSemiBold or TextFont.SerifBold ? TextFont.SerifSemiBoldItalic : TextFont.SansSemiBoldItalic;
+
+    /// <summary>The face of an emphasis; code wins over the others.</summary>
     public TextFont FontOf(Emphasis emphasis) =>
         emphasis.HasFlag(Emphasis.Code) ? Code
+        : emphasis.HasFlag(Emphasis.Strong | Emphasis.Italic) ? StrongItalic
         : emphasis.HasFlag(Emphasis.Strong) ? Strong
         : emphasis.HasFlag(Emphasis.Italic) ? Italic
         : Upright;

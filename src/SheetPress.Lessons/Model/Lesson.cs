@@ -50,6 +50,8 @@ public sealed record Lesson
     public ImmutableArray<PracticeStep> PracticePlan { get; init; } = [];
     /// <summary>Whether the lesson has a plan of its own (perhaps none); when false, one is made from the exercises.</summary>
     public bool HasOwnPracticePlan { get; init; }
+    /// <summary>The kind of pages it is set on.</summary>
+    public PageKind Pages { get; init; }
     /// <summary>The file it came from.</summary>
     public required SourceText Source { get; init; }
 }

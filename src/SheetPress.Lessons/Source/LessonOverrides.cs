@@ -16,4 +16,7 @@ public sealed record LessonOverrides
 
     /// <summary>Identifier of the instrument to write the lesson for; null for its own.</summary>
     public string? InstrumentId { get; init; }
+
+    /// <summary>The kind of pages to set the lesson on; null for its own.</summary>
+    public PageKind? Pages { get; init; }
 }

@@ -10,7 +10,7 @@ public static class LessonReader
     /// <summary>Entries that a lesson can have.</summary>
     internal static readonly string[] Names =
     [
-        "title", "subtitle", "author", "key", "meter", "tempo", "feel", "instrument", "level", "progression", "notes", "exercises", "diagrams", "practice",
+        "title", "subtitle", "author", "key", "meter", "tempo", "feel", "instrument", "level", "progression", "notes", "exercises", "diagrams", "practice", "pages",
     ];
 
     private static readonly (string, Feel)[] Feels =
@@ -77,6 +77,7 @@ public static class LessonReader
             var author = fields.Line("author", 120);
             var feel = fields.Choice("feel", Feels) ?? Feel.Straight;
             var level = fields.Number("level", 1, 5) ?? 2;
+            var pages = fields.Choice("pages", PageKinds.Words) ?? PageKind.Handout;
             var notes = fields.JoinedText("notes", '\n')?.Value.TrimEnd() ?? "";
             if (progression is null || title is null) return null;
             var lesson = new Lesson
@@ -100,6 +101,7 @@ public static class LessonReader
                 HasOwnDiagrams = fields.IsGiven("diagrams"),
                 PracticePlan = practice,
                 HasOwnPracticePlan = fields.IsGiven("practice"),
+                Pages = overrides.Pages ?? pages,
                 Source = source,
             };
             if (isFrameSound && bag.HasErrors) TryOut(lesson, reader.Sound);

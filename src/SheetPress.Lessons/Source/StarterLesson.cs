@@ -62,6 +62,8 @@ public static class StarterLesson
             #     tempo: 60 70 80
             #     times: 4
 
+            # pages: large-print     # handout, book (with even edges, for binding), large-print
+
             """.ReplaceLineEndings("\n");
     }
 

@@ -20,6 +20,7 @@ public static class HandoutAssembler
             Title = lesson.Title,
             Subtitle = lesson.Subtitle,
             Author = lesson.Author,
+            NameAndDate = lesson.Pages != PageKind.Book,
             Facts = Facts(lesson, wording),
             Harmony = HarmonyRows.For(lesson.Progression),
             TheoryNotes = TheoryNotes.For(lesson.Progression),
@@ -36,6 +37,7 @@ public static class HandoutAssembler
             PracticePlan = plan,
             PracticeTotal = PracticePlanner.Total(plan),
             Caution = wording.Caution,
+            Labels = lesson.Pages == PageKind.Book ? new SheetLabels { PageOf = "{0}" } : new SheetLabels(),
         };
     }
 
@@ -46,12 +48,17 @@ public static class HandoutAssembler
         facts.Add(new(wording.Meter, lesson.Meter.ToString()));
         facts.Add(new(wording.Tempo, $"{BeatSign(lesson.Tempo.Beat)} = {lesson.Tempo.BeatsPerMinute.ToString("0.##", CultureInfo.InvariantCulture)}"));
         if (lesson.Feel != Feel.Straight) facts.Add(new(wording.Feel, wording.FeelName(lesson.Feel)));
-        facts.Add(new(wording.Instrument, lesson.Instrument.Name));
-        if (HasOwnTuning(lesson.Instrument)) facts.Add(new(wording.Tuning, string.Join(" ", lesson.Instrument.OpenStrings.Reverse().Select(p => p.Name.ToDisplayString()))));
+        var tuning = HasOwnTuning(lesson.Instrument) ? string.Join(" ", lesson.Instrument.OpenStrings.Reverse().Select(p => p.Name.ToDisplayString())) : "";
+        facts.Add(new(wording.Instrument, WithoutTuning(lesson.Instrument.Name, tuning)));
+        if (tuning.Length > 0) facts.Add(new(wording.Tuning, tuning));
         if (lesson.Instrument.Capo > 0) facts.Add(new(wording.Capo, string.Format(CultureInfo.InvariantCulture, wording.CapoAt, lesson.Instrument.Capo)));
         facts.Add(new(wording.Level, string.Format(CultureInfo.InvariantCulture, wording.LevelOf, lesson.Level)));
         return facts.ToImmutable();
     }
+
+    // Elsewhere an instrument is named with its tuning ("6-string guitar in D A D G B E"); here that stands beside it.
+    private static string WithoutTuning(string name, string tuning) =>
+        tuning.Length > 0 && name.EndsWith($" in {tuning}", StringComparison.Ordinal) ? name[..^(tuning.Length + " in ".Length)] : name;
 
     private static bool HasOwnTuning(Instrument instrument) =>
         InstrumentCatalogue.Find(instrument.Id) is not { } usual || !usual.OpenStrings.SequenceEqual(instrument.OpenStrings);

@@ -22,7 +22,7 @@ public static class LessonPublisher
         var clock = new StageClock();
 
         var content = HandoutAssembler.Assemble(built, HandoutWording.English);
-        var document = SheetComposer.Compose(content, PageStyle.Handout(options.Paper));
+        var document = SheetComposer.Compose(content, PageStyles.For(lesson.Pages, options.Paper));
         clock.Lap("compose");
         folder.Write($"{lesson.Id}.pdf", stream => PdfWriter.Write(document, stream));
         clock.Lap("pdf");

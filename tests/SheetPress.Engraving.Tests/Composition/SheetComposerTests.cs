@@ -129,7 +129,67 @@ public class SheetComposerTests
         var page = SheetComposer.Compose(content, new PageStyle()).Pages[0];
         page.Drawing.Bounds.Right.ShouldBeLessThanOrEqualTo(page.Width - 17.8);
         var name = page.Drawing.Marks.OfType<TextMark>().First(t => t.Run.Text == "Name");
-        foreach (var title in page.Drawing.Marks.OfType<TextMark>().Where(t => t.Role == MarkRole.Title)) title.Bounds.Right.ShouldBeLessThan(name.Bounds.Left);
+        // Too long to stand beside the form: the form is below, name and date in one line.
+        foreach (var title in page.Drawing.Marks.OfType<TextMark>().Where(t => t.Role == MarkRole.Title)) title.Bounds.Bottom.ShouldBeLessThan(name.Bounds.Top);
+        page.Drawing.Marks.OfType<TextMark>().First(t => t.Run.Text == "Date").Position.Y.ShouldBe(name.Position.Y, 1e-9);
+    }
+
+    [Fact]
+    public void A_title_of_some_words_stands_beside_the_form()
+    {
+        var page = SheetComposer.Compose(SampleHandout.Make() with { Title = "Around and around the cycle in C minor" }, new PageStyle()).Pages[0];
+        var name = page.Drawing.Marks.OfType<TextMark>().First(t => t.Run.Text == "Name");
+        var title = page.Drawing.Marks.OfType<TextMark>().Where(t => t.Role == MarkRole.Title).ToList();
+        title.Count.ShouldBe(2);
+        foreach (var line in title) line.Bounds.Right.ShouldBeLessThan(name.Bounds.Left);
+    }
+
+    [Fact]
+    public void A_title_of_one_word_is_cut_in_the_running_head()
+    {
+        var style = PageStyle.Handout(PaperSize.A5);
+        var content = SampleHandout.Make(20, 8) with { Title = string.Concat(Enumerable.Repeat("Septakkordgriffwechsel", 5)) };
+        var pages = SheetComposer.Compose(content, style).Pages;
+        pages.Length.ShouldBeGreaterThan(1);
+        foreach (var page in pages) page.Drawing.Bounds.Right.ShouldBeLessThanOrEqualTo(page.Width - style.SideMargin + 0.2);
+        pages[1].Drawing.Marks.OfType<TextMark>().ShouldContain(t => t.Run.Text.StartsWith("Septakkordgriff", StringComparison.Ordinal) && t.Run.Text.EndsWith('…'));
+    }
+
+    [Fact]
+    public void The_caution_is_not_alone_on_a_page()
+    {
+        for (var rows = 1; rows < 40; rows++)
+        {
+            var pages = SheetComposer.Compose(SampleHandout.Make(4, 2, "Say the root.", 0, rows), new PageStyle()).Pages;
+            var last = pages[^1].Drawing.Marks.OfType<TextMark>().Select(t => t.Run.Text.Trim()).ToList();
+            last.ShouldContain(t => t.StartsWith("Warm up", StringComparison.Ordinal));
+            last.ShouldContain("Total", $"{rows} rows");
+        }
+    }
+
+    [Fact]
+    public void Long_notes_stand_in_two_columns_under_each_of_their_headings()
+    {
+        var style = new PageStyle();
+        var words = string.Join(' ', Enumerable.Repeat("Play each root on the beat and hear where it wants to go.", 12));
+        var notes = string.Join("\n\n", Enumerable.Range(1, 6).Select(i => $"## Part {i}\n\n{words}"));
+        var texts = SheetComposer.Compose(SampleHandout.Make(0, 0, notes, 0, 0), style).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>().ToList();
+        texts.Count(t => t.Run.Text.StartsWith("Part ", StringComparison.Ordinal)).ShouldBe(6);
+        var right = style.SideMargin + ((style.TextWidth + style.ColumnGap) / 2);
+        texts.Count(t => Math.Abs(t.Position.X - right) < 1e-6).ShouldBeGreaterThan(20);
+    }
+
+    [Fact]
+    public void The_binding_has_its_white_at_the_inner_edge()
+    {
+        var style = PageStyle.Book(PaperSize.A4);
+        var pages = SheetComposer.Compose(SampleHandout.Make(40, 12, LongNotes, 9, 30), style).Pages;
+        for (var i = 1; i < pages.Length; i++)
+        {
+            // Common practice: the first page is a right-hand one, bound at its left.
+            var inner = i % 2 == 0 ? pages[i].Drawing.Bounds.Left : style.Paper.Width - pages[i].Drawing.Bounds.Right;
+            inner.ShouldBe(style.SideMargin + style.BindingMargin, 0.3);
+        }
     }
 
     [Fact]

@@ -77,7 +77,8 @@ public class TextShaperTests
         run.Bounds.Bottom.ShouldBe(0, 0.002);
         run.Bounds.Top.ShouldBe(-TextMetrics.Of(font).CapHeight, 1e-9);
         run.Bounds.Left.ShouldBeInRange(-0.02, 0.1);
-        run.Bounds.Right.ShouldBeInRange(run.Advance - 0.1, run.Advance + 0.03);
+        // The strokes of a slanted letter lean over its end.
+        run.Bounds.Right.ShouldBeInRange(run.Advance - 0.1, run.Advance + 0.04);
     }
 
     [Fact]

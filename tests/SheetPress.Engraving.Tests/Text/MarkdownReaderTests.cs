@@ -6,6 +6,15 @@ namespace SheetPress.Engraving.Tests;
 public class MarkdownReaderTests
 {
     [Fact]
+    public void Strong_within_slanted_is_both()
+    {
+        var both = MarkdownReader.ReadInline("*slanted and **strong***").OfType<TextInline>().Single(t => t.Text.Contains("strong", StringComparison.Ordinal));
+        both.Emphasis.ShouldBe(Emphasis.Italic | Emphasis.Strong);
+        new PageStyle().Body.FontOf(both.Emphasis).ShouldBe(TextFont.SerifSemiBoldItalic);
+        new PageStyle().Small.FontOf(both.Emphasis).ShouldBe(TextFont.SansSemiBoldItalic);
+    }
+
+    [Fact]
     public void Emphasis_nests()
     {
         var paragraph = MarkdownReader.Read("a *b **c***  `d`").ShouldHaveSingleItem().ShouldBeOfType<ParagraphBlock>();

@@ -96,6 +96,49 @@ public class ParagraphSetterTests
         }
     }
 
+    // Common practice: no last line of one short word.
+    [Fact]
+    public void A_short_word_is_not_left_alone_in_the_last_line()
+    {
+        var together = 0;
+        for (var width = 50.0; width < 90; width += 0.5)
+        {
+            var lines = Texts("First pass: play and sing the roots, nothing else.", width);
+            if (lines.Length < 2) continue;
+            lines[^1].ShouldNotBe("else.", $"{width}");
+            if (lines[^1] == "nothing else.") together++;
+        }
+        together.ShouldBeGreaterThan(0);
+    }
+
+    // Common practice in French (spaces before double signs and within quotation marks) and of the SI (a space before the per cent sign).
+    [Fact]
+    public void Signs_that_close_something_begin_no_line_and_those_that_open_end_none()
+    {
+        for (var width = 12.0; width < 60; width += 0.5)
+        {
+            var lines = Texts("Jouez : « la basse est libre » ! Trop vite ? Alors 50 % moins vite ; et encore – toujours – plus lent.", width);
+            foreach (var line in lines) ":;!?»%–".Contains(line[0], StringComparison.Ordinal).ShouldBeFalse($"{width}: {line}");
+            foreach (var line in lines) line.ShouldNotEndWith("«");
+        }
+    }
+
+    // From memory of JIS X 4051: small kana, the sign of a long vowel and closing punctuation begin no line, opening brackets end none.
+    [Fact]
+    public void Japanese_breaks_after_its_punctuation_and_not_before()
+    {
+        var ended = new HashSet<char>();
+        for (var width = 10.0; width < 60; width += 0.5)
+        {
+            var lines = Texts("ゆっくり弾いてから、「ベース」は左手で、ちょっとだけ速くしてください。そして、もう一度。", width);
+            foreach (var line in lines) "、。」っょー".Contains(line[0], StringComparison.Ordinal).ShouldBeFalse($"{width}: {line}");
+            foreach (var line in lines) line.ShouldNotEndWith("「");
+            foreach (var line in lines[..^1]) ended.Add(line[^1]);
+        }
+        ended.ShouldContain('、');
+        ended.ShouldContain('。');
+    }
+
     [Fact]
     public void Words_that_run_to_the_left_stand_in_their_own_order()
     {
@@ -124,6 +167,9 @@ public class ParagraphSetterTests
         ParagraphSetter.Set(text, Body, ParagraphSetter.NaturalWidth(text, Body)).Length.ShouldBe(1);
         ParagraphSetter.Set(text, Body, ParagraphSetter.NaturalWidth(text, Body) - 0.1).Length.ShouldBe(2);
     }
+
+    private static string[] Texts(string text, double width) =>
+        [.. Set(text, width, ParagraphEdge.Ragged).Select(l => string.Concat(l.Marks.OfType<TextMark>().OrderBy(t => t.Position.X).Select(t => t.Run.Text)).Trim())];
 
     private static ImmutableArray<SetLine> Set(string text, double width, ParagraphEdge edge) => ParagraphSetter.Set([new TextInline(text)], Body, width, edge);
 

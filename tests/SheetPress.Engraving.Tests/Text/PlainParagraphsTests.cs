@@ -4,7 +4,7 @@ namespace SheetPress.Engraving.Tests;
 
 public class PlainParagraphsTests
 {
-    private static readonly string[] Words = ["word", "a", "[Cm7]", "[Dm7b5 | G7]", "{b3}", "[x]", "(y)", " ", " ", "  ", "\n", "\n\n", "♭", "#", "-", "1.", "|", ":", "*", "_x_", "~", "=", "!", ",", "https://example.org", "\""];
+    private static readonly string[] Words = ["word", "a", "[Cm7]", "[Dm7b5 | G7]", "{b3}", "[x]", "(y)", " ", " ", "  ", "\n", "\n\n", "♭", "#", "-", "1.", "|", ":", "*", "_x_", "~", "=", "!", ",", "https://example.org", "\"", "漢字", "、", "かな"];
 
     private static readonly Gen<string> Text =
         Gen.Int[0, Words.Length - 1].Select(i => Words[i])
@@ -26,6 +26,18 @@ public class PlainParagraphsTests
     [Fact]
     public void Words_with_chords_need_no_more() =>
         PlainParagraphs.Read("The roots fall: [Cm7 | Fm7].\nAnd so on.\n\nThe {b7} falls.").ShouldNotBeNull().Length.ShouldBe(2);
+
+    // Common practice: a line end in the source is a space, but there are none between the words of Japanese and Chinese.
+    [Theory]
+    [InlineData("one\ntwo", "one two")]
+    [InlineData("低音を\nよく聴いて、\n「ベース」は", "低音をよく聴いて、「ベース」は")]
+    [InlineData("左手\nand right", "左手 and right")]
+    [InlineData("왼손\n오른손", "왼손 오른손")]
+    public void A_line_end_is_a_space_in_scripts_that_have_spaces(string source, string text)
+    {
+        Show(PlainParagraphs.Read(source).ShouldNotBeNull()).ShouldBe(text);
+        Show(MarkdownReader.ReadMarkup(source)).ShouldBe(text);
+    }
 
     [Theory]
     [InlineData("*a*")]

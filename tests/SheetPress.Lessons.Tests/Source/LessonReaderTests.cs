@@ -114,6 +114,22 @@ public class LessonReaderTests
         (lesson.HasOwnDiagrams, lesson.HasOwnPracticePlan).ShouldBe((true, true));
     }
 
+    [Theory]
+    [InlineData("level: 2", PageKind.Handout)]
+    [InlineData("pages: book", PageKind.Book)]
+    [InlineData("pages: large print", PageKind.LargePrint)]
+    [InlineData("pages: Handout", PageKind.Handout)]
+    public void Kind_of_pages_is_what_the_lesson_says(string entry, PageKind kind) => MarkedLesson.Good(MarkedLesson.With(entry)).Pages.ShouldBe(kind);
+
+    [Fact]
+    public void Kind_of_pages_can_be_overruled_and_must_be_known()
+    {
+        var source = new SourceText("a.yaml", MarkedLesson.With("pages: book"));
+        LessonReader.Read(source, new DiagnosticBag(source), new LessonOverrides { Pages = PageKind.LargePrint }).ShouldNotBeNull().Pages.ShouldBe(PageKind.LargePrint);
+        var finding = MarkedLesson.Read(MarkedLesson.With("pages: larg-print")).Findings.ShouldHaveSingleItem();
+        DiagnosticPrinter.Print(finding).ShouldContain("large-print");
+    }
+
     [Fact]
     public void Has_sensible_defaults()
     {

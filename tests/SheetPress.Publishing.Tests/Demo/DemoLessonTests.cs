@@ -89,10 +89,15 @@ public class DemoLessonTests
     public void Pages_have_nothing_to_circle_in_red(string name)
     {
         var built = Build(name);
-        foreach (var paper in (PaperSize[])[PaperSize.A4, PaperSize.Letter])
+        (PageKind Kind, PaperSize Paper)[] looks =
+        [
+            (PageKind.Handout, PaperSize.A4), (PageKind.Handout, PaperSize.Letter), (PageKind.Handout, PaperSize.A5), (PageKind.Book, PaperSize.A4),
+            (PageKind.Book, PaperSize.Letter), (PageKind.LargePrint, PaperSize.A4),
+        ];
+        foreach (var (kind, paper) in looks)
         {
-            var findings = SheetLint.Check(HandoutAssembler.Assemble(built, HandoutWording.English), PageStyle.Handout(paper), margin: 15);
-            findings.ShouldBeEmpty(string.Join("\n", findings.Take(20)));
+            var findings = SheetLint.Check(HandoutAssembler.Assemble(built, HandoutWording.English), PageStyles.For(kind, paper), margin: 15);
+            findings.ShouldBeEmpty($"{kind} on {paper.Name}\n{string.Join("\n", findings.Take(20))}");
         }
     }
 
