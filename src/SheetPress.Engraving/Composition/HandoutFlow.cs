@@ -143,8 +143,8 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             var heading = Heading(content.Labels.Exercises);
             var withHeading = i == 0 && content.Labels.Exercises.Length > 0;
             var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0);
-            var systems = ScoreEngraver.Engrave(content.Exercises[i].Score, style.TextWidth / style.StaffSpace, Options(i)).Systems;
-            var boxes = ExerciseSetter.Make(content.Exercises[i], systems, style, room);
+            var (systems, look) = ExerciseEngraver.Engrave(content.Exercises[i].Score, style, Options(i));
+            var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room);
             if (withHeading)
             {
                 _flow.Add(SectionSpace, heading);
@@ -164,7 +164,6 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         var before = exercise > 0 ? content.Exercises[exercise - 1].Score : null;
         return new EngravingOptions
         {
-            StaffSpace = style.StaffSpace,
             ShowTempo = before is null || before.Tempo != score.Tempo || before.Feel != score.Feel,
             StraightWord = before is not null && before.Feel != Feel.Straight && score.Feel == Feel.Straight ? content.Labels.Straight : "",
         };

@@ -14,7 +14,7 @@ public static class SheetLint
         var findings = PageLint.Check(SheetComposer.Compose(content, style), margin).ToBuilder();
         foreach (var exercise in content.Exercises)
         {
-            var systems = ScoreEngraver.Engrave(exercise.Score, style.TextWidth / style.StaffSpace, new EngravingOptions { StaffSpace = style.StaffSpace }).Systems;
+            var systems = ExerciseEngraver.Engrave(exercise.Score, style, new EngravingOptions()).Systems;
             foreach (var finding in systems.SelectMany(SystemLint.Frame)) findings.Add(finding with { Message = $"{exercise.Score.Title}: {finding.Message}" });
         }
         return findings.ToImmutable();

@@ -26,7 +26,7 @@ public static class ParagraphSetter
     // How far a ragged line can fall short, as a share of the measure, before it looks bad; and the share that a last line should
     // fill: at a ragged edge lines give up a word to it, where the edge is even they could only do so by wide spaces.
     private const double RaggedStretch = 0.12;
-    private const double RaggedLastFill = 0.35;
+    private const double RaggedLastFill = 0.4;
     private const double JustifiedLastFill = 0.12;
 
     /// <summary>Sets a paragraph.</summary>
