@@ -40,16 +40,17 @@ Parallel.For(first, first + lessons, number =>
     foreach (var finding in found) findings.Add((number, finding));
     Interlocked.Add(ref pages, document.Pages.Length);
     foreach (var exercise in content.Exercises) Interlocked.Add(ref systems, ScoreEngraver.Engrave(exercise.Score, random.Style.TextWidth / random.Style.StaffSpace, new EngravingOptions { StaffSpace = random.Style.StaffSpace }).Systems.Length);
+    if (folder is not null) File.WriteAllText(Path.Combine(folder, $"lesson-{number}.yaml"), source.Text);
     if (folder is null || (found.IsEmpty && lessons >= fewLessons)) return;
     for (var i = 0; i < document.Pages.Length; i++)
     {
         using var file = File.Create(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"lesson-{number}-page-{i + 1}.png")));
-        PngWriter.Write(document.Pages[i], file, 110);
+        PngWriter.Write(document.Pages[i], file, 220);
     }
 });
 
 foreach (var (problem, count) in problems.OrderByDescending(p => p.Value)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{count} x {problem}"));
-foreach (var (lesson, finding) in findings.OrderBy(f => f.Lesson)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"lesson {lesson}: {finding}"));
+foreach (var (lesson, finding) in findings.OrderBy(f => f.Lesson)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"lesson {lesson}: {finding} @{finding.Place.Left:0.0},{finding.Place.Top:0.0}"));
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{lessons} lessons, {exercises} exercises, {systems} systems, {pages} pages"));
 foreach (var rule in Enum.GetValues<LintRule>()) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{rule}: {findings.Count(f => f.Finding.Rule == rule)}"));
 return findings.IsEmpty ? 0 : 1;

@@ -4,7 +4,7 @@ using SheetPress.Scores;
 namespace SheetPress.Lessons;
 
 /// <summary>
-/// Reads a tempo: a number counts the beat of the meter (the quarter, the half in 2/2, the dotted quarter in 6/8); "half = 60" or
+/// Reads a tempo: a number counts the beat of the meter (the quarter, the half in 2/2, the dotted quarter in 6/8, the dotted half in 6/4); "half = 60" or
 /// "dotted quarter = 72" names the value that is counted.
 /// </summary>
 internal static class TempoReader
@@ -50,7 +50,11 @@ internal static class TempoReader
     /// <summary>The value that a bare number counts.</summary>
     public static NoteValue BeatOf(Meter meter)
     {
-        if (meter.IsCompound) return new NoteValue(meter.BeatUnit == 8 ? NoteBase.Quarter : NoteBase.Eighth, 1);
+        // The felt groups of three make one beat, those of a bar of three eighths or sixteenths too.
+        if (meter.IsCompound || (meter.BeatUnit > 4 && meter.Groups is [3]))
+        {
+            return new NoteValue(meter.BeatUnit switch { 4 => NoteBase.Half, 8 => NoteBase.Quarter, _ => NoteBase.Eighth }, 1);
+        }
         return new NoteValue(meter.BeatUnit switch { 1 => NoteBase.Whole, 2 => NoteBase.Half, _ => NoteBase.Quarter });
     }
 }

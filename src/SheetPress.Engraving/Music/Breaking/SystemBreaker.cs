@@ -39,8 +39,9 @@ internal sealed class SystemBreaker
     // A single measure that is wider than the line has to be taken all the same.
     private const double Overfull = 1e6;
 
-    // Denser or wider spacing of the whole exercise that is tried, and its cost for each unit of widening.
-    private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5, 1.75, 2, 2.4, 2.8, 3.4, 4, 5, 6.5, 8, 10, 12];
+    // Wider spacing of the whole exercise that is tried, and in the end tighter spacing for measures that are too long for the line;
+    // and the cost for each unit of change.
+    private static readonly ImmutableArray<double> Densities = [1, 1.15, 1.3, 1.5, 1.75, 2, 2.4, 2.8, 3.4, 4, 5, 6.5, 8, 10, 12, 0.92, 0.85];
 
     // Without a fixed count of measures the exercise is not spaced wider than this, unless some systems come out too wide or too
     // narrow otherwise (two measures that do not fit one line because of long texts).
@@ -85,8 +86,9 @@ internal sealed class SystemBreaker
         var least = double.PositiveInfinity;
         foreach (var density in Densities)
         {
-            if (density > MostFreeDensity && IsWithinLimits(best) && _count is null) break;
-            if (!best.IsEmpty && best.All(s => s.Ratio(WidthAt(s.First)) < TightEnough)) break;
+            if (density > MostFreeDensity && _count is null && IsWithinLimits(best)) break;
+            if (density < 1 && IsWithinLimits(best)) break;
+            if (density > 1 && best.All(s => s.Ratio(WidthAt(s.First)) < TightEnough)) continue;
             var tried = new Dictionary<(int, int), SystemSprings>();
             SystemSprings Assemble(int first, int end)
             {
@@ -94,7 +96,7 @@ internal sealed class SystemBreaker
                 return springs;
             }
             var (starts, sum) = OptimalBreaks.Find(_contexts.Length, (first, end) => Cost(first, end, Assemble), Unlike);
-            sum += (density - 1) * DensityCost * starts.Length;
+            sum += Math.Abs(density - 1) * DensityCost * starts.Length;
             if (sum >= least) continue;
             least = sum;
             best = [.. starts.Select((s, i) => Assemble(s, i + 1 < starts.Length ? starts[i + 1] : _contexts.Length))];

@@ -12,7 +12,7 @@ internal static class ArticulationDrawer
     private const double Gap = 0.3;
     private const double FermataGap = 0.5;
 
-    // In the staff a sign keeps this much white from ties and accidentals.
+    // In the staff a sign keeps this much white from ties, accidentals and the notes beside its own.
     private const double InkGap = 0.2;
 
     private static readonly (Articulations Kind, string Name)[] Signs =
@@ -76,7 +76,7 @@ internal static class ArticulationDrawer
             Place(canvas, e, Ink.Centred(glyph, e.StemX, edge, MarkRole.Articulation, e.Plan.Origin), above);
             return step;
         }
-        // Ties and accidentals keep their place by the head: the sign goes on to the next space that is free.
+        // Ties, accidentals and close neighbours keep their place: the sign goes on to the next space that is free.
         var place = step;
         bool insideStaff;
         Mark mark;
@@ -87,7 +87,7 @@ internal static class ArticulationDrawer
             if (insideStaff && StaffSteps.IsLine(place)) place += away;
             mark = Ink.Centred(glyph, e.Centre, StaffSteps.Y(place) - middle, MarkRole.Articulation, e.Plan.Origin);
         }
-        while (insideStaff && IsTaken(canvas, mark));
+        while (insideStaff && !new InkRoom(canvas, mark.Bounds.Left - InkGap, mark.Bounds.Right + InkGap, m => IsInWay(m, e)).IsFree(mark, InkGap));
         if (insideStaff)
         {
             canvas.Add(mark);
@@ -100,16 +100,12 @@ internal static class ArticulationDrawer
         return place;
     }
 
-    private static bool IsTaken(StaffCanvas canvas, Mark sign)
+    private static bool IsInWay(Mark mark, PlacedEvent e) => mark.Role switch
     {
-        var room = sign.Bounds.Inflate(InkGap);
-        foreach (var mark in canvas.Marks)
-        {
-            if (mark.Role is not (MarkRole.Tie or MarkRole.Accidental) || !mark.Bounds.Overlaps(room)) continue;
-            foreach (var box in InkCover.Of(mark)) if (box.Overlaps(room)) return true;
-        }
-        return false;
-    }
+        MarkRole.Tie or MarkRole.Accidental => true,
+        MarkRole.Notehead or MarkRole.LedgerLine or MarkRole.Stem or MarkRole.Flag or MarkRole.Beam or MarkRole.Dot or MarkRole.Rest or MarkRole.Slide or MarkRole.Articulation => mark.Origin != e.Plan.Origin,
+        _ => false,
+    };
 
     private static void Place(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)
     {

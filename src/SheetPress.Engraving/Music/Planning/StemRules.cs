@@ -76,10 +76,18 @@ internal static class StemRules
         if (direction == StemDirection.Up)
         {
             if (flags == 0 && high > 0) length = Math.Max(Shortest, length - (OutwardShortening * high));
-            return Math.Min(StaffSteps.Y(high) - length, StaffSteps.Middle);
+            return Math.Min(StaffSteps.Y(high) - length, StaffSteps.Middle + BeyondTip(direction, flags));
         }
         if (flags == 0 && low < 0) length = Math.Max(Shortest, length + (OutwardShortening * low));
-        return Math.Max(StaffSteps.Y(low) + length, StaffSteps.Middle);
+        return Math.Max(StaffSteps.Y(low) + length, StaffSteps.Middle - BeyondTip(direction, flags));
+    }
+
+    // Three and more flags stack up beyond the tip, and the stem goes on to the outermost: that end reaches the middle line.
+    private static double BeyondTip(StemDirection direction, int flags)
+    {
+        if (flags < 3) return 0;
+        var anchors = Ink.Glyph(FlagGlyphs.Name(flags, direction)).Anchors;
+        return anchors.TryGetValue(direction == StemDirection.Up ? "stemUpNW" : "stemDownSW", out var anchor) ? Math.Abs(anchor.Y) : 0;
     }
 
     /// <summary>Whether a value carries a stem.</summary>

@@ -19,6 +19,10 @@ internal static class SlurDrawer
     private const double EndStep = 0.1;
     private const int MostSteps = 16;
 
+    // An arc that has to be raised by more steps than this looks for room on the other side; what it meets there keeps this white.
+    private const int ManySteps = 4;
+    private const double InkGap = 0.2;
+
     // Halves at the ends of a system keep clear of clef and barline.
     private const double EdgeGap = 0.3;
 
@@ -92,6 +96,16 @@ internal static class SlurDrawer
         var notes = Enumerable.Range(from, to - from + 1).Select(i => voice[i]).Where(e => !e.Plan.Heads.IsEmpty).ToList();
         if (notes.Count == 0) return;
         var above = IsAbove(notes);
+        var (arc, steps) = Raised(frame, canvas, voice, first, last, notes, above);
+        // Room on the other side, under the beam, is better than an arc that towers.
+        if (steps > ManySteps && !notes.Exists(e => e.Measure.Plan.HasTwoVoices) && Raised(frame, canvas, voice, first, last, notes, !above) is var other && other.Steps < steps) arc = other.Arc;
+        canvas.Add(arc);
+    }
+
+    // The arc on a side, and by how many steps it had to be raised to clear what is under it.
+    private static (CurveMark Arc, int Steps) Raised(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int first, int last, List<PlacedEvent> notes, bool above)
+    {
+        var (from, to) = (Math.Max(0, first), Math.Min(voice.Count - 1, last));
         var away = above ? -1 : 1;
         var start = first < 0 ? new Point(frame.Boundaries[0].Boundary.Right + EdgeGap, OpenY(notes, above)) : End(notes[0], above);
         var end = last >= voice.Count ? new Point(frame.Boundaries[^1].X - EdgeGap, OpenY(notes, above)) : End(notes[^1], above);
@@ -105,14 +119,16 @@ internal static class SlurDrawer
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
         var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         var accidentals = Accidentals(voice, from, to);
-        for (var i = 0; i < MostSteps && !Clears(arc, notes, accidentals, above); i++)
+        var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => m.Role is MarkRole.Accidental or MarkRole.Articulation or MarkRole.Slide);
+        var steps = 0;
+        for (; steps < MostSteps && !(Clears(arc, notes, accidentals, above) && room.IsFree(arc, InkGap)); steps++)
         {
             height += HeightStep;
             start = start.Offset(0, away * EndStep);
             end = end.Offset(0, away * EndStep);
             arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         }
-        canvas.Add(arc);
+        return (arc, steps);
     }
 
     // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant, the inner end moves out.

@@ -16,6 +16,11 @@ internal static class TieDrawer
     private const double HalfTie = 1.4;
     private const double EdgeGap = 0.2;
 
+    // An accidental of the note behind may reach under the tie's second head: the tie then ends this much at a time sooner.
+    private const double AccidentalGap = 0.2;
+    private const double EndStep = 0.1;
+    private const double ShortestTie = 1;
+
     /// <summary>Draws all ties.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas)
     {
@@ -45,7 +50,24 @@ internal static class TieDrawer
         if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);
         else end = to!.X + to.Plan.Heads[target].Left + (outer ? OuterInset : -InnerGap);
         if (target < 0 && to is not null) end = Math.Min(end, start + HalfTie);
-        canvas.Add(Shape(outer, start, end, StepOf(head, above), above, from.Plan.Origin));
+        var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
+        canvas.Add(InRoom(canvas, start, end, isFree, (right, turned) => Shape(outer, start, right, StepOf(head, above != turned), above != turned, from.Plan.Origin)));
+    }
+
+    // Sooner, or on the other side where the tie is free to, rather than into an accidental.
+    private static CurveMark InRoom(StaffCanvas canvas, double start, double end, bool isFree, Func<double, bool, CurveMark> shape)
+    {
+        var usual = shape(end, false);
+        var room = new InkRoom(canvas, start, end + AccidentalGap, m => m.Role == MarkRole.Accidental);
+        if (room.IsFree(usual, AccidentalGap)) return usual;
+        foreach (var turned in isFree ? (ReadOnlySpan<bool>)[false, true] : [false])
+        {
+            for (var right = end; right >= Math.Min(end, start + ShortestTie); right -= EndStep)
+            {
+                if (shape(right, turned) is var tie && room.IsFree(tie, AccidentalGap)) return tie;
+            }
+        }
+        return usual;
     }
 
     private static void DrawInto(SystemFrame frame, StaffCanvas canvas, PlacedEvent to, int index)
@@ -54,7 +76,8 @@ internal static class TieDrawer
         var (outer, above) = Side(to, index);
         var end = to.X + head.Left + (outer ? OuterInset : -InnerGap);
         var start = Math.Min(end - HalfTie, Math.Max(frame.Boundaries[0].Boundary.Right + EdgeGap, end - (2 * HalfTie)));
-        canvas.Add(Shape(outer, Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset), end, StepOf(head, above), above, to.Plan.Origin));
+        start = Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset);
+        canvas.Add(InRoom(canvas, start, end, isFree: false, (right, _) => Shape(outer, start, right, StepOf(head, above), above, to.Plan.Origin)));
     }
 
     // A slash is twice as tall as a head.

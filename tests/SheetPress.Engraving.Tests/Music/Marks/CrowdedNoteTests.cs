@@ -64,4 +64,54 @@ public class CrowdedNoteTests
     [Fact]
     public void A_short_vibrato_stops_before_the_barline() =>
         Check(string.Join(' ', Enumerable.Repeat("E2:1/4 F2:1/4 G2:1/4 A2:1/4!vi", 8))).ShouldBeEmpty();
+
+    private static void CheckClose(string text, string because)
+    {
+        // Lines so narrow that the notes stand as near to each other as they may.
+        for (var width = 40; width <= 76; width += 4)
+        {
+            var systems = ScoreEngraver.Engrave(ScoreText.Parse(text, layout: StaffLayout.Staff), width, new EngravingOptions()).Systems;
+            systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"{because} at {width}");
+        }
+    }
+
+    // The accidental of a lower (or higher) note behind a tie may reach under its second head: the tie ends sooner.
+    [Theory]
+    [InlineData("F#1")]
+    [InlineData("A#1")]
+    [InlineData("Bbb1")]
+    [InlineData("Eb2")]
+    [InlineData("Bb2")]
+    public void Ties_keep_clear_of_the_accidental_behind_them(string neighbour)
+    {
+        foreach (var tied in (string[])["G1", "A1", "C2", "D2", "E2", "F2", "G2", "A2"])
+        {
+            CheckClose(string.Concat(Enumerable.Repeat($"{tied}:5/4 {neighbour}:1/4 {tied}:1/4 {neighbour}:1/4 ", 4)), $"{tied} {neighbour}");
+        }
+    }
+
+    // Beside a head that stands close and lower, the sign goes on to the next free space.
+    [Fact]
+    public void Signs_keep_clear_of_the_heads_beside_them()
+    {
+        foreach (var note in (string[])["A1", "C2", "D2", "E2", "G2"])
+        {
+            foreach (var lower in (string[])["E1", "F1", "G1", "A1", "B1", "C2"]) CheckClose(string.Concat(Enumerable.Repeat($"{note}:1/4!te {lower}:1/4 ", 8)), $"{note} {lower}");
+        }
+    }
+
+    // Where accents and accidentals stand close by the heads, the arc over two notes goes to the other side instead of towering over them.
+    [Theory]
+    [InlineData("D3:1/4!ho Eb2:1/4 Db3:1/4 C2:1/4 ")]
+    [InlineData("F2:1/4!ho Db3:1/4!gh F2:1/4 C2:1/4 ")]
+    [InlineData("Ab1:1/4!ho Bbb2:1/4 r:1/4 C2:1/4 ")]
+    [InlineData("E3:1/8!ho C2:1/8!ac E2:1/4 C3:1/4 D2:1/4 ")]
+    public void Slurs_keep_clear_of_what_stands_close_to_their_notes(string figure)
+    {
+        CheckClose(string.Concat(Enumerable.Repeat(figure, 8)), figure);
+        foreach (var slur in Marks<CurveMark>(string.Concat(Enumerable.Repeat(figure, 8)), MarkRole.Slur).Where(m => m.Origin.Staff == 0))
+        {
+            slur.Bounds.Height.ShouldBeLessThan(4.5);
+        }
+    }
 }

@@ -49,6 +49,19 @@ public class StemRulesTests
     [InlineData("D2:1/2")]
     public void A_stem_is_an_octave_long(string note) => Length(Drawn.Staff(note + " r:3"), 0).ShouldBe(3.5, 0.1);
 
+    /// <summary>Handbook rule, from memory: so does the stem of a short note, flags and all, and no further.</summary>
+    [Theory]
+    [InlineData("E2:1/8", "guitar-6")]
+    [InlineData("F2:1/8", "guitar-6")]
+    [InlineData("A3:1/8", "bass-6")]
+    [InlineData("B3:1/8", "bass-6")]
+    public void A_stem_with_three_flags_ends_at_the_middle_line(string note, string instrument)
+    {
+        var system = Drawn.Staff(note + " r:1/8 r:1/4 r:1/2 r:3", instrument);
+        var stem = system.Of(MarkRole.Stem, 0).Single().Bounds;
+        (IsUp(system, 0) ? stem.Top : stem.Bottom).ShouldBe(StaffSteps.Middle, 0.05);
+    }
+
     /// <summary>Handbook rule, from memory: the stem of a note on ledger lines reaches the middle line.</summary>
     [Theory]
     [InlineData("B0:1")]
