@@ -18,7 +18,7 @@ internal sealed class LessonWriter
 
     private static readonly string[] Meters = ["2/4", "3/4", "4/4", "4/4", "5/4", "6/8", "7/8", "7/8 (2+2+3)", "9/8", "12/8", "2/2", "6/4", "3/8", "5/8"];
     private static readonly string[] Layouts = ["staff-and-tab", "staff-and-tab", "staff-and-tab", "staff", "tab", "chord-chart"];
-    private static readonly string[] Shown = ["fingers", "degrees", "counts", "romans", "fingers degrees", "degrees counts", "fingers romans", "fingers degrees counts romans"];
+    private static readonly string[] Shown = ["fingers", "degrees", "counts", "romans", "fingers degrees", "degrees counts", "fingers romans", "fingers degrees counts romans", "shapes", "shapes", "fingers shapes", "degrees shapes"];
     private static readonly string[] Tunings =
     [
         "{ base: bass-4, tuning: D1 A1 D2 G2 }", "{ base: guitar-6, tuning: D2 A2 D3 G3 B3 E4, capo: 2 }", "{ base: guitar-6, tuning: D2 A2 D3 G3 A3 D4, frets: 22, left-handed: yes }",
@@ -108,7 +108,12 @@ internal sealed class LessonWriter
         var own = _random.Next(5) == 0;
         var style = own ? null : Pick(Styles);
         text.Append(CultureInfo.InvariantCulture, $"  - style: {style?.Name ?? "own-line"}\n    seed: {_random.Next(1, 1000)}\n    layout: {Pick(Layouts)}\n");
-        if (own) text.Append("    line: \"").Append(new OwnLineWriter(_random, _meter).Write()).Append("\"\n");
+        if (own)
+        {
+            var (line, lower) = new OwnLineWriter(_random, _meter, _instrument.OpenStrings.Min(p => p.MidiNumber)).Write();
+            text.Append("    line: \"").Append(line).Append("\"\n");
+            if (lower is not null) text.Append("    lower: \"").Append(lower).Append("\"\n");
+        }
         // Grooves have a rhythm of their own.
         else if (style!.Group != "grooves" && _random.Next(2) == 0) text.Append("    rhythm: ").Append(new RhythmWriter(_random, _meter).Write()).Append('\n');
         if (!own && style!.Group != "grooves" && _random.Next(5) == 0) text.Append("    marks: ").Append(Pick(Marks)).Append('\n');

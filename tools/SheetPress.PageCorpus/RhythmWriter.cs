@@ -15,14 +15,19 @@ internal sealed class RhythmWriter
         [("s s s s", 1), ("s3 s3 s3 e", 1), ("s5 s5 s5 s5 s5", 1), ("t t t t e", 1), ("e s s", 1), ("re s s", 1), ("s s", 0.5)],
     ];
 
+    private const int Sparse = 2;
+
     private readonly Random _random;
+    private readonly int _choices;
     private readonly double _bar;
 
     /// <summary>Makes rhythms.</summary>
     /// <param name="random">Where the choice comes from.</param>
     /// <param name="meter">The meter as a lesson has it.</param>
-    public RhythmWriter(Random random, string meter)
+    /// <param name="sparse">Whether it moves in beats and longer notes for the most part.</param>
+    public RhythmWriter(Random random, string meter, bool sparse = false)
     {
+        _choices = sparse ? Sparse : Densities.Length;
         _random = random;
         var parts = meter.Split(' ')[0].Split('/');
         _bar = double.Parse(parts[0], CultureInfo.InvariantCulture) * 4 / double.Parse(parts[1], CultureInfo.InvariantCulture);
@@ -35,7 +40,7 @@ internal sealed class RhythmWriter
     public List<string> Figures()
     {
         var figures = new List<string>();
-        var choice = Densities[_random.Next(Densities.Length)];
+        var choice = Densities[_random.Next(_choices)];
         var rest = _bar;
         while (rest > 0)
         {

@@ -18,7 +18,7 @@ internal static class DiagramRows
         {
             var end = start + 1;
             while (end < diagrams.Length && diagrams[end].Upright == diagrams[start].Upright && IsWide(diagrams[end], style) == IsWide(diagrams[start], style)) end++;
-            AddGrid(rows, diagrams.AsSpan()[start..end], style);
+            AddGrid(rows, diagrams.AsSpan()[start..end], start, style);
             start = end;
         }
         return rows.DrainToImmutable();
@@ -39,17 +39,17 @@ internal static class DiagramRows
     }
 
     // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other.
-    private static void AddGrid(ImmutableArray<FlowBox>.Builder rows, ReadOnlySpan<NeckDiagram> diagrams, PageStyle style)
+    private static void AddGrid(ImmutableArray<FlowBox>.Builder rows, ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style)
     {
         var upright = diagrams[0].Upright;
         var most = 1;
         var sides = Sides(diagrams, style);
-        var figures = upright ? Draw(diagrams, style, style.TextWidth, sides) : [];
+        var figures = upright ? Draw(diagrams, first, style, style.TextWidth, sides) : [];
         var widest = upright ? Widest(figures) : 0;
         while (most < diagrams.Length && (upright ? ((most + 1) * widest) + (most * Gap) <= style.TextWidth : AllFit(diagrams, Cell(most + 1, style) - sides, style))) most++;
         var rowCount = (diagrams.Length + most - 1) / most;
         var columns = (diagrams.Length + rowCount - 1) / rowCount;
-        if (!upright) figures = Draw(diagrams, style, Cell(columns, style), sides);
+        if (!upright) figures = Draw(diagrams, first, style, Cell(columns, style), sides);
         var pitch = upright ? widest + Gap : Cell(columns, style) + Gap;
         for (var start = 0; start < figures.Length; start += columns)
         {
@@ -57,13 +57,16 @@ internal static class DiagramRows
         }
     }
 
-    private static ImmutableArray<DiagramLayout> Draw(ReadOnlySpan<NeckDiagram> diagrams, PageStyle style, double cell, double sides)
+    // Each figure's marks carry its number, so that one that runs into another can be told from its own parts.
+    private static ImmutableArray<DiagramLayout> Draw(ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style, double cell, double sides)
     {
         var figures = ImmutableArray.CreateBuilder<DiagramLayout>(diagrams.Length);
         foreach (var diagram in diagrams)
         {
             var own = NeckFrame.Sides(diagram, style.Diagram);
-            figures.Add(DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.Heading.Size, cell - sides + own));
+            var figure = DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.Heading.Size, cell - sides + own);
+            var origin = MarkOrigin.None with { Event = first + figures.Count };
+            figures.Add(figure with { Drawing = new Drawing([.. figure.Drawing.Marks.Select(m => m.Role == MarkRole.Diagram ? m with { Origin = origin } : m)]) });
         }
         return figures.MoveToImmutable();
     }

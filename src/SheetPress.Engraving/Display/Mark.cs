@@ -85,7 +85,7 @@ public enum MarkRole
 /// <param name="System">Index of the system within its exercise.</param>
 /// <param name="Measure">Index of the measure within the score.</param>
 /// <param name="Staff">0 the notation staff, 1 the tab.</param>
-/// <param name="Event">Index of the event in its voice.</param>
+/// <param name="Event">Index of the event in its voice; of a neck diagram among its figures.</param>
 public readonly record struct MarkOrigin(int System, int Measure, int Staff, int Event)
 {
     /// <summary>Voice of the event: 0 the upper, 1 the lower.</summary>

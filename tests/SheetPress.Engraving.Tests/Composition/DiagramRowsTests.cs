@@ -33,6 +33,20 @@ public class DiagramRowsTests
         }
     }
 
+    // Moved one over the other they are found; each alone has no fault.
+    [Fact]
+    public void Diagrams_that_overlap_are_found()
+    {
+        var diagrams = Enumerable.Range(0, 5).Select(i => NeckDiagrams.ChordTones(SampleHandout.Bass, Chord.Parse("Cm7"), 2 + i, 5 + i) with { Upright = i > 3 }).ToImmutableArray();
+        var drawings = DiagramRows.Make(diagrams, Style).SelectMany(r => r.Drawings).Select(d => d.Drawing).ToList();
+        drawings.Count.ShouldBe(diagrams.Length);
+        for (var i = 1; i < drawings.Count; i++)
+        {
+            InkLint.Check(drawings[i].Marks, Style.StaffSpace).ShouldBeEmpty();
+            InkLint.Check([.. drawings[0].Marks, .. drawings[i].Marks], Style.StaffSpace).ShouldNotBeEmpty();
+        }
+    }
+
     [Fact]
     public void Necks_stand_under_each_other_in_rows_that_are_alike()
     {

@@ -47,4 +47,12 @@ public class InkRelationsTests
         InkRelations.MayTouch(line, LintSamples.Text("C7", 0, 0, 2, MarkRole.ChordSymbol), 1).ShouldBeFalse();
         InkRelations.MayTouch(line, LintSamples.Text("3", 0, 0, 2, MarkRole.Finger), 1).ShouldBeFalse();
     }
+
+    [Fact]
+    public void Two_diagrams_do_not_touch()
+    {
+        static Mark Fret(int figure) => Ink.Upright(3, 0, 20, 0.1, MarkRole.Diagram, MarkOrigin.None with { Event = figure });
+        InkRelations.MayTouch(Fret(0), Fret(0), 1).ShouldBeTrue();
+        InkRelations.MayTouch(Fret(0), Fret(1), 1).ShouldBeFalse();
+    }
 }

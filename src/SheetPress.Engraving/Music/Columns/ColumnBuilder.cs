@@ -97,7 +97,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         var note = e.Event;
         if (note.IsRest) return;
         var tab = HasTab ? boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Aggregate(Box.Empty, (a, b) => a.Union(b)) : Box.Empty;
-        void Room(double left, double right, bool staff = true)
+        void Room(double left, double right, bool staff = true, bool upward = false)
         {
             if (HasStaff && staff)
             {
@@ -107,13 +107,14 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
                 if (right == SlideRoom && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
                 boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, heads[^1].Y - SlideRise, inkRight + right, heads[0].Y + SlideRise)));
             }
-            if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, tab.Top, tab.Right + right, tab.Bottom)));
+            if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, upward ? double.NegativeInfinity : tab.Top, tab.Right + right, tab.Bottom)));
         }
         if (note.SlideIn != LooseSlide.None) Room(SlideRoom, 0);
         if (note.SlideOut != LooseSlide.None || note.Connection == Connection.Slide) Room(0, SlideRoom);
         if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom);
         if (note.Tones.Any(t => t.TieStart)) Room(0, TieRoom);
-        if (note.BendHalfSteps is not null) Room(0, BendRoom, staff: !HasTab);
+        // The arrow of a bend goes up past the strings above its own.
+        if (note.BendHalfSteps is not null) Room(0, BendRoom, staff: !HasTab, upward: true);
     }
 
     private void AddRows(ImmutableArray<LaneBox>.Builder boxes, List<EventPlan> events, Fraction onset)

@@ -59,7 +59,7 @@ internal static class DynamicsRow
             }
         }
         if (kind is { } unended) pins.Add((unended, start, frame.Width, from, true, origin));
-        foreach (var pin in pins) marks.AddRange(Hairpin(pin, texts, baseline - HairpinRise));
+        foreach (var pin in pins) marks.AddRange(Hairpin(pin, texts, baseline - HairpinRise, frame.Width));
         if (marks.Count > 0) canvas.Place(marks, above: false, Gap);
     }
 
@@ -77,7 +77,7 @@ internal static class DynamicsRow
         return null;
     }
 
-    private static IEnumerable<LineMark> Hairpin((DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin) pin, List<Box> texts, double y)
+    private static IEnumerable<LineMark> Hairpin((DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin) pin, List<Box> texts, double y, double width)
     {
         var (left, right) = (pin.Left, pin.Right);
         foreach (var text in texts)
@@ -86,6 +86,7 @@ internal static class DynamicsRow
             if (text.Left > left && text.Left < right + HairpinGap) right = Math.Min(right, text.Left - HairpinGap);
         }
         right = Math.Max(right, left + ShortestHairpin);
+        if (right > width) (left, right) = (Math.Min(left, width - ShortestHairpin), width);
         var grows = pin.Kind == DirectionKind.CrescendoStart;
         var (atLeft, atRight) = grows ? (pin.From ? OpenShare : 0, pin.To ? 1 - OpenShare : 1) : (pin.From ? 1 - OpenShare : 1, pin.To ? OpenShare : 0);
         for (var side = -1; side <= 1; side += 2)

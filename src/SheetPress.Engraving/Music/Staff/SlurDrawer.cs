@@ -119,7 +119,7 @@ internal static class SlurDrawer
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
         var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         var accidentals = Accidentals(voice, from, to);
-        var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => m.Role is MarkRole.Accidental or MarkRole.Articulation or MarkRole.Slide);
+        var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => m.Role is MarkRole.Accidental or MarkRole.Articulation or MarkRole.Slide or MarkRole.Tuplet or MarkRole.Finger);
         var steps = 0;
         for (; steps < MostSteps && !(Clears(arc, notes, accidentals, above) && room.IsFree(arc, InkGap)); steps++)
         {
