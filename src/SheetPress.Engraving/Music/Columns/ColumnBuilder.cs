@@ -29,6 +29,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         var onsets = new SortedSet<Fraction> { Fraction.Zero };
         foreach (var e in events) onsets.Add(e.Event.Onset);
         foreach (var harmony in plan.Context.Harmonies) onsets.Add(harmony.Offset);
+        var directions = plan.Context.Measure.Directions;
+        foreach (var direction in directions) if (DynamicsRow.Room(direction, sizes) is not null && direction.Offset < plan.Length) onsets.Add(direction.Offset);
         var columns = ImmutableArray.CreateBuilder<Column>(onsets.Count);
         foreach (var onset in onsets)
         {
@@ -36,6 +38,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e);
             AddRows(boxes, events, onset);
             foreach (var harmony in plan.Context.Harmonies.Where(h => h.Offset == onset)) AddHarmony(boxes, harmony);
+            foreach (var direction in directions) if (direction.Offset == onset && DynamicsRow.Room(direction, sizes) is { } room) boxes.Add(new LaneBox(Lane.Dynamic, room));
             columns.Add(new Column(onset, Shortest(plan, events, onset), boxes.ToImmutable()));
         }
         return new MeasureColumns(plan, columns.ToImmutable(), LeastWidth(plan, events));

@@ -17,6 +17,8 @@ internal enum Lane
     Roman,
     /// <summary>Letters of the plucking hand.</summary>
     Stroke,
+    /// <summary>Dynamics, and the least room of hairpins.</summary>
+    Dynamic,
 }
 
 /// <summary>Ink in a lane, with x from its column.</summary>

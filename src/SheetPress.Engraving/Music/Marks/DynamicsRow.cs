@@ -17,6 +17,12 @@ internal static class DynamicsRow
     private const double OpenShare = 0.4;
     private const double ShortestHairpin = 2;
 
+    // A dynamic that stands where a hairpin begins takes up to this much of its room.
+    private const double FirstText = 2.5;
+
+    // From and To: whether it comes from the system before, goes on into the next.
+    private readonly record struct Pin(DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin);
+
     /// <summary>Draws the row of a system.</summary>
     /// <param name="frame">The system.</param>
     /// <param name="canvas">The staff.</param>
@@ -29,7 +35,7 @@ internal static class DynamicsRow
         var baseline = bottomLine + Drop;
         var marks = new List<Mark>();
         var texts = new List<Box>();
-        var pins = new List<(DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin)>();
+        var pins = new List<Pin>();
         var (kind, start, origin) = (open, frame.Boundaries[0].Boundary.Right, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, 0, -1));
         var from = open is not null;
         foreach (var measure in frame.Measures)
@@ -50,7 +56,7 @@ internal static class DynamicsRow
                         (kind, start, origin, from) = (direction.Kind, x, here, false);
                         break;
                     case DirectionKind.HairpinStop when kind is { } ending:
-                        pins.Add((ending, start, direction.Offset >= measure.Plan.Length ? measure.InnerRight - HairpinGap : x, from, false, origin));
+                        pins.Add(new Pin(ending, start, direction.Offset >= measure.Plan.Length ? measure.InnerRight - HairpinGap : x, from, false, origin));
                         (kind, from) = (null, false);
                         break;
                     default:
@@ -58,8 +64,13 @@ internal static class DynamicsRow
                 }
             }
         }
-        if (kind is { } unended) pins.Add((unended, start, frame.Width, from, true, origin));
-        foreach (var pin in pins) marks.AddRange(Hairpin(pin, texts, baseline - HairpinRise, frame.Width));
+        if (kind is { } unended) pins.Add(new Pin(unended, start, frame.Width, from, true, origin));
+        for (var i = 0; i < pins.Count; i++)
+        {
+            var (least, most) = (i == 0 ? double.NegativeInfinity : pins[i - 1].Right + HairpinGap, i + 1 < pins.Count ? Math.Max(pins[i + 1].Left - HairpinGap, pins[i].Right) : frame.Width);
+            pins[i] = Between(texts, least, most, pins[i]);
+            marks.AddRange(Hairpin(pins[i], baseline - HairpinRise));
+        }
         if (marks.Count > 0) canvas.Place(marks, above: false, Gap);
     }
 
@@ -77,16 +88,34 @@ internal static class DynamicsRow
         return null;
     }
 
-    private static IEnumerable<LineMark> Hairpin((DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin) pin, List<Box> texts, double y, double width)
+    /// <summary>The room that a dynamic, or the shortest hairpin behind it, takes from its column; null for other directions.</summary>
+    public static Box? Room(Direction direction, TextSizes sizes)
     {
-        var (left, right) = (pin.Left, pin.Right);
+        if (direction.Kind is DirectionKind.CrescendoStart or DirectionKind.DiminuendoStart) return new Box(0, 0, FirstText + ShortestHairpin + HairpinGap, 0);
+        if (direction.Kind != DirectionKind.Dynamic || DirectionSymbols.Of(direction, sizes) is not { } symbol) return null;
+        return symbol.Bounds.Transform(1, RowItem.Centred(symbol, Ink.Glyph("noteheadBlack").Bounds.Right / 2, MarkOrigin.None).X, 0);
+    }
+
+    // A hairpin between the texts and hairpins beside it, no shorter than can be seen.
+    private static Pin Between(List<Box> texts, double least, double most, Pin pin)
+    {
+        var (left, right) = (Math.Max(pin.Left, least), Math.Min(pin.Right, most));
         foreach (var text in texts)
         {
             if (text.Left <= left + HairpinGap && text.Right > left - HairpinGap) left = text.Right + HairpinGap;
-            if (text.Left > left && text.Left < right + HairpinGap) right = Math.Min(right, text.Left - HairpinGap);
         }
-        right = Math.Max(right, left + ShortestHairpin);
-        if (right > width) (left, right) = (Math.Min(left, width - ShortestHairpin), width);
+        foreach (var text in texts)
+        {
+            if (text.Right <= left) least = Math.Max(least, text.Right + HairpinGap);
+            else most = Math.Min(most, text.Left - HairpinGap);
+        }
+        right = Math.Min(Math.Max(right, left + ShortestHairpin), most);
+        return pin with { Left = Math.Min(left, Math.Max(least, right - ShortestHairpin)), Right = right };
+    }
+
+    private static IEnumerable<LineMark> Hairpin(Pin pin, double y)
+    {
+        var (left, right) = (pin.Left, pin.Right);
         var grows = pin.Kind == DirectionKind.CrescendoStart;
         var (atLeft, atRight) = grows ? (pin.From ? OpenShare : 0, pin.To ? 1 - OpenShare : 1) : (pin.From ? 1 - OpenShare : 1, pin.To ? OpenShare : 0);
         for (var side = -1; side <= 1; side += 2)

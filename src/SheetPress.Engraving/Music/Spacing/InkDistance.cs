@@ -13,7 +13,7 @@ internal static class InkDistance
     private const double VerticalGap = 0.2;
 
     /// <summary>Lanes that are rows of text.</summary>
-    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke];
+    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic];
 
     /// <summary>Least distance of two columns for ink in staff and tab; negative infinity when none faces the other.</summary>
     public static double Between(Column left, Column right)
@@ -56,8 +56,8 @@ internal static class InkDistance
         return reach;
     }
 
-    // Barlines run on between staff and tab, where the rows under the staff stand.
-    private static bool StopsAtBarline(Lane lane) => lane is not (Lane.Chord or Lane.Roman);
+    // Barlines run on between staff and tab, where the rows under the staff stand; dynamics there are moved aside when they are drawn.
+    private static bool StopsAtBarline(Lane lane) => lane is not (Lane.Chord or Lane.Roman or Lane.Dynamic);
 
     /// <summary>How far ink reaches left of the column that has to keep clear of barlines.</summary>
     public static double StaffReachLeft(Column column)

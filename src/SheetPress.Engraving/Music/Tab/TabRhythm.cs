@@ -18,6 +18,9 @@ internal static class TabRhythm
     // White between the bottom line and a rest.
     private const double RestGap = 0.3;
 
+    /// <summary>How far a rest moves down under a number on the bottom line: to where the stems begin.</summary>
+    public const double RestDrop = StemGap - RestGap;
+
     /// <summary>y of the bottom line.</summary>
     public static double BottomLine(int strings) => (strings - 1) * FretNumbers.LineDistance;
 

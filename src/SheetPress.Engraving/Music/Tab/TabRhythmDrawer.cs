@@ -18,7 +18,8 @@ internal static class TabRhythmDrawer
             {
                 e.StemTip = bottom;
                 if (e.Plan.IsCentred) canvas.Add(CentredRest(measure, e, strings));
-                canvas.AddAll(TabRhythm.MarksOf(e.Plan, strings).Select(m => m.Transform(1, e.X, 0)));
+                var drop = e.Plan.Event.IsRest && StandsUnderNumber(measure, e, strings) ? TabRhythm.RestDrop : 0;
+                canvas.AddAll(TabRhythm.MarksOf(e.Plan, strings).Select(m => m.Transform(1, e.X, drop)));
             }
             foreach (var group in measure.Plan.Voices[voice].Groups)
             {
@@ -35,6 +36,16 @@ internal static class TabRhythmDrawer
     // A whole-bar rest hangs from the second line, in the middle of the measure.
     private static GlyphMark CentredRest(PlacedMeasure measure, PlacedEvent e, int strings) =>
         Ink.Centred("restWhole", (measure.InnerLeft + measure.InnerRight) / 2, FretNumbers.LineY(Math.Min(2, strings)), MarkRole.Rest, e.Plan.Origin);
+
+    // The other voice may strike the lowest string where this one rests.
+    private static bool StandsUnderNumber(PlacedMeasure measure, PlacedEvent rest, int strings)
+    {
+        foreach (var voice in measure.Voices)
+        {
+            foreach (var e in voice) if (e.Plan.Event.Onset == rest.Plan.Event.Onset && e.Plan.Event.Tones.Any(t => t.Position?.String == strings)) return true;
+        }
+        return false;
+    }
 
     private static int BusiestVoice(PlacedMeasure measure)
     {
