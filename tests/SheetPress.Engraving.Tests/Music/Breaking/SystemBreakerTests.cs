@@ -23,6 +23,19 @@ public class SystemBreakerTests
         }
     }
 
+    // Single measures a little longer than the line, which have room to give: the whole exercise is set tighter.
+    [Theory]
+    [InlineData(StaffLayout.Staff)]
+    [InlineData(StaffLayout.Tab)]
+    public void Measures_too_long_for_the_line_are_set_tighter(StaffLayout layout)
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("E2:1/4 ", 24 * 4)), meter: "6/4", layout: layout);
+        for (var width = 62; width <= 80; width++)
+        {
+            foreach (var system in ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems) system.StretchRatio.ShouldBeGreaterThanOrEqualTo(0.85, $"at {width}");
+        }
+    }
+
     [Fact]
     public void Systems_of_equal_measures_look_alike()
     {

@@ -96,7 +96,7 @@ public class CrowdedNoteTests
     {
         foreach (var note in (string[])["A1", "C2", "D2", "E2", "G2"])
         {
-            foreach (var lower in (string[])["E1", "F1", "G1", "A1", "B1", "C2"]) CheckClose(string.Concat(Enumerable.Repeat($"{note}:1/4!te {lower}:1/4 ", 8)), $"{note} {lower}");
+            foreach (var lower in (string[])["E1", "F1", "G1", "A1", "B1", "C2"]) CheckClose(string.Concat(Enumerable.Repeat($"{note}:1/8!te {lower}:1/8 ", 8)) + "r:2", $"{note} {lower}");
         }
     }
 
@@ -113,5 +113,31 @@ public class CrowdedNoteTests
         {
             slur.Bounds.Height.ShouldBeLessThan(4.5);
         }
+    }
+
+    // The arrow of a bend passes the strings above its own: the next number stands beyond it.
+    [Theory]
+    [InlineData(StaffLayout.Tab)]
+    [InlineData(StaffLayout.StaffAndTab)]
+    public void Bends_keep_clear_of_the_numbers_behind_them(StaffLayout layout)
+    {
+        foreach (var next in (string[])["A1", "E2", "A2", "C3"]) Check(string.Concat(Enumerable.Repeat($"G1:1/4!b1 {next}:1/4 ", 16)), layout).ShouldBeEmpty(next);
+    }
+
+    // In a tab alone the rest of the voice that moves stands under the number of the other.
+    [Fact]
+    public void Rests_of_a_tab_keep_clear_of_the_numbers_over_them()
+    {
+        var score = ScoreText.Parse("r:1/2 D3:1/4 E3:1/4 r:1 r:1/4 D3:1/4 E3:1/4 D3:1/4 r:1", layout: StaffLayout.Tab, lower: "E1:1 G1:1 F1:2");
+        ScoreEngraver.Engrave(score, 70, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty();
+    }
+
+    // A phrase slur stands outside the tuplets and fingers of its notes.
+    [Fact]
+    public void Slurs_of_phrases_keep_clear_of_tuplets()
+    {
+        static ScoreHeader Fingers(ScoreHeader h) => h with { ShowFingers = true };
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("A2:1/3!f1!ss C3:1/3!f2 A2:1/3!f1!se r:1 ", 4)), layout: StaffLayout.Staff, lower: string.Concat(Enumerable.Repeat("E1:1/3!f1!ss A1:1/3!f2 E1:1/3!f1!se r:1 ", 4)), header: Fingers);
+        ScoreEngraver.Engrave(score, 70, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty();
     }
 }
