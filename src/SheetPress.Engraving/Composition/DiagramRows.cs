@@ -116,22 +116,23 @@ internal static class DiagramRows
         return new FlowBox(height, drawings.MoveToImmutable()) { After = new FlowSpace(RowGap, 2, 0.5) };
     }
 
-    /// <summary>The line that says what the shapes of dots mean; null when there is nothing to say.</summary>
+    /// <summary>The line, or lines on narrow paper, that say what the shapes of dots mean; null when there is nothing to say.</summary>
     internal static FlowBox? Legend(ImmutableArray<NeckDiagram> diagrams, SheetLabels labels, PageStyle style)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var small = style.Small;
         var baseline = LineBox.Baseline(new SetLine([], 0, 0, 0), small);
         var painter = new DotPainter(marks, style.Diagram with { DotRadius = 0.38 * small.Size });
-        var x = 0.0;
+        var (x, y) = (0.0, baseline);
         foreach (var (shape, text) in (ReadOnlySpan<(DotShape, string)>)[(DotShape.Root, labels.RootLegend), (DotShape.Tone, labels.ToneLegend), (DotShape.Other, labels.OtherLegend)])
         {
             if (text.Length == 0 || !diagrams.Any(d => d.Dots.Any(dot => dot.Shape == shape))) continue;
-            painter.Dot(new NeckDot(default, shape), new Point(x + (0.4 * small.Size), baseline - (0.32 * small.Size)), halo: false);
             var piece = TextSetter.Set(text, small.Upright, small.Size);
-            piece.PlaceAt(marks, x + (1.15 * small.Size), baseline);
+            if (x > 0 && x + (1.15 * small.Size) + piece.Width > style.TextWidth) (x, y) = (0, y + small.Leading);
+            painter.Dot(new NeckDot(default, shape), new Point(x + (0.4 * small.Size), y - (0.32 * small.Size)), halo: false);
+            piece.PlaceAt(marks, x + (1.15 * small.Size), y);
             x += (1.15 * small.Size) + piece.Width + (2 * small.Size);
         }
-        return marks.Count == 0 ? null : FlowBox.Of(new Drawing(marks.DrainToImmutable()), small.Leading);
+        return marks.Count == 0 ? null : FlowBox.Of(new Drawing(marks.DrainToImmutable()), y - baseline + small.Leading);
     }
 }

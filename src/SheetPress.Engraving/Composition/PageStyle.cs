@@ -84,5 +84,6 @@ public sealed record PageStyle
         Body = new(17, 23, TextFont.Sans, TextFont.SansItalic, TextFont.SansBold),
         Small = new(16, 20.5, TextFont.Sans, TextFont.SansItalic, TextFont.SansSemiBold),
         StaffSpace = 2.5,
+        Diagram = new DiagramStyle().Enlarged(1.7),
     };
 }

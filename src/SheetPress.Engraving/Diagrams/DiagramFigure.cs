@@ -9,9 +9,9 @@ namespace SheetPress.Engraving;
 public static class DiagramFigure
 {
     private const double SymbolGap = 1.8;
-    private const double SignRoom = 7;
+    private const double SignClearance = 2.5;
     private const double CaptionGap = 1.2;
-    private const double FingerRoom = 3.2;
+    private const double FingerClearance = 0.66;
     private const double WidestUprightCaption = 34;
 
     /// <summary>Draws a diagram with its words.</summary>
@@ -24,7 +24,7 @@ public static class DiagramFigure
     {
         var neck = NeckDrawer.Draw(diagram, style, available);
         var words = ImmutableArray.CreateBuilder<Mark>();
-        if (diagram.Upright) AddUprightWords(words, diagram, neck, caption, symbolSize);
+        if (diagram.Upright) AddUprightWords(words, diagram, neck, style, caption, symbolSize);
         else AddLyingWords(words, diagram, neck, caption, symbolSize, available, neck.NeckTop - style.DotRadius);
         words.AddRange(neck.Drawing.Marks);
         var drawing = new Drawing(words.DrainToImmutable());
@@ -47,16 +47,16 @@ public static class DiagramFigure
         for (var i = 0; i < lines.Length; i++) Place(marks, lines[i], x, baseline - ((lines.Length - 1 - i) * caption.Leading));
     }
 
-    private static void AddUprightWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize)
+    private static void AddUprightWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, DiagramStyle style, TextStyle caption, double symbolSize)
     {
         var middle = (neck.NeckLeft + neck.NeckRight) / 2;
         if (diagram.Symbol is { } symbol)
         {
             var piece = SymbolPiece.Of(symbol, symbolSize);
             // Over the room for open and muted strings, whether there are any or not, so that symbols side by side are level.
-            piece.PlaceAt(marks, middle - (piece.Width / 2), neck.NeckTop - SignRoom - piece.Descent);
+            piece.PlaceAt(marks, middle - (piece.Width / 2), neck.NeckTop - (2 * style.DotRadius) - SignClearance - piece.Descent);
         }
-        var y = neck.NeckBottom + NeckDrawer.ContinuationLength + CaptionGap + (diagram.Dots.Any(d => d.Finger is not null) ? FingerRoom : 0);
+        var y = neck.NeckBottom + NeckDrawer.ContinuationLength + CaptionGap + (diagram.Dots.Any(d => d.Finger is not null) ? style.LabelSize + FingerClearance : 0);
         foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption), caption, WidestUprightCaption))
         {
             Place(marks, line, middle - (line.Width / 2), y + LineBox.Baseline(line, caption));

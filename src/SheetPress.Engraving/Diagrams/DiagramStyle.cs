@@ -32,4 +32,19 @@ public sealed record DiagramStyle
 
     /// <summary>Thickness of the outline of an open circle.</summary>
     public double OutlineThickness { get; init; } = 0.3;
+
+    /// <summary>The same with all that is read enlarged: dots, labels, and the room for them.</summary>
+    /// <param name="factor">How many times, above zero.</param>
+    public DiagramStyle Enlarged(double factor) => this with
+    {
+        StringGap = factor * StringGap,
+        UprightStringGap = factor * UprightStringGap,
+        UprightFretGap = factor * UprightFretGap,
+        FretGap = factor * FretGap,
+        DotRadius = factor * DotRadius,
+        LabelSize = factor * LabelSize,
+        NutThickness = factor * NutThickness,
+        BarreThickness = factor * BarreThickness,
+        OutlineThickness = factor * OutlineThickness,
+    };
 }

@@ -92,7 +92,7 @@ public class DemoLessonTests
         (PageKind Kind, PaperSize Paper)[] looks =
         [
             (PageKind.Handout, PaperSize.A4), (PageKind.Handout, PaperSize.Letter), (PageKind.Handout, PaperSize.A5), (PageKind.Book, PaperSize.A4),
-            (PageKind.Book, PaperSize.Letter), (PageKind.LargePrint, PaperSize.A4),
+            (PageKind.Book, PaperSize.Letter), (PageKind.LargePrint, PaperSize.A4), (PageKind.LargePrint, PaperSize.A5),
         ];
         foreach (var (kind, paper) in looks)
         {

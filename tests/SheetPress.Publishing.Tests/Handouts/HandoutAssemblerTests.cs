@@ -40,6 +40,8 @@ public class HandoutAssemblerTests
         (style.FacingPages, style.Justify).ShouldBe((facing, facing));
         style.Paper.ShouldBe(PaperSize.A5);
         // Common practice of associations for the blind, from memory: 16 points or more.
+        // Figures in diagrams grow with the rest.
+        (style.Diagram.LabelSize / TextStyle.Point).ShouldBeGreaterThanOrEqualTo(kind == PageKind.LargePrint ? 12 : 7);
         if (kind == PageKind.LargePrint) Math.Min(style.Small.Size, style.Body.Size).ShouldBeGreaterThanOrEqualTo(16 * TextStyle.Point - 1e-9);
     }
 
