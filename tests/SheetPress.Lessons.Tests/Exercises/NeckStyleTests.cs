@@ -66,6 +66,17 @@ public class NeckStyleTests
         }
     }
 
+    // A rhythm that goes across a change of chord has a note of the new chord before its beat; the note held before it ends there.
+    [Theory]
+    [InlineData("e e q. e", "Dm7 G7 | C")]
+    [InlineData("e e q. e", "C | G7")]
+    public void A_note_that_is_held_ends_where_the_next_begins(string rhythm, string progression)
+    {
+        var line = Line($"style: find-the-note\n    meter: 6/8\n    rhythm: {rhythm}", progression, "bass-4");
+        foreach (var (before, after) in line.Notes.Zip(line.Notes.Skip(1))) before.End.ShouldBeLessThanOrEqualTo(after.Start);
+        line.Notes[^1].Duration.ShouldBeGreaterThan(Fraction.Zero);
+    }
+
     [Fact]
     public void A_note_is_found_in_every_place_up_to_the_twelfth_fret()
     {

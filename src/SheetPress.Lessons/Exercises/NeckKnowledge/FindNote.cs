@@ -28,12 +28,16 @@ internal sealed class FindNote : ExerciseStyle
         {
             var own = slots[step.Index];
             if (own.IsEmpty || places[step.Index].IsEmpty) continue;
-            Write(writer, step, own, places[step.Index], range);
+            Write(writer, step, own, Until(step, slots), places[step.Index], range);
         }
         return writer.Finish(context.Progression.Length);
     }
 
-    private static void Write(LineWriter writer, HarmonyStep step, ImmutableArray<Slot> slots, ImmutableArray<PlacedTone> places, NeckRange range)
+    // A note of the next chord may come before its beat, in a rhythm that goes across the change.
+    private static Fraction Until(HarmonyStep step, IReadOnlyList<ImmutableArray<Slot>> slots) =>
+        step.Next is { } next && next.Index > step.Index && slots[next.Index] is [var first, ..] ? Fraction.Min(step.End, first.Start) : step.End;
+
+    private static void Write(LineWriter writer, HarmonyStep step, ImmutableArray<Slot> slots, Fraction until, ImmutableArray<PlacedTone> places, NeckRange range)
     {
         var isRoot = places[0].Pitch.Pitch.Name.PitchClass == step.Chord.Root.PitchClass || places[0].Pitch.Degree == step.BassDegree;
         // The line ends on the root, whatever it looks for; the highest places give way where there is no room.
@@ -43,7 +47,7 @@ internal sealed class FindNote : ExerciseStyle
         if (rests) Add(count, Resting.Root(new Pitch(step.Chord.Root, places[Math.Max(0, count - 1)].Pitch.Pitch.Octave), places[Math.Max(0, count - 1)].Pitch.Pitch, range), [], true);
 
         void Add(int at, NamedPitch pitch, ImmutableArray<FretPosition> place, bool isLast) =>
-            writer.Add(isLast ? slots[at] with { Duration = step.End - slots[at].Start } : slots[at], [pitch], default, place);
+            writer.Add(isLast ? slots[at] with { Duration = until - slots[at].Start } : slots[at], [pitch], default, place);
     }
 
     private static Degree ToneOf(DegreeRequest request, HarmonyStep step) => request.Degree == Degree.Root ? step.BassDegree : DegreeResolver.Resolve(request, step);
