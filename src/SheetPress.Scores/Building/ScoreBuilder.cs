@@ -26,7 +26,11 @@ public static class ScoreBuilder
             ImmutableArray<Voice> voices = lower?.Write(i) is { } second && second.Events.Any(e => !e.IsRest) ? [voice, second] : [voice];
             var measure = ToMeasure(frame[i], plans[i].Number, voices, isLast: i == frame.Count - 1);
             if (!loudness[i].IsEmpty) measure = measure with { Directions = [.. measure.Directions.Concat(loudness[i]).OrderBy(d => d.Offset)] };
-            if (i > 0 && MeasureRepeats.IsOne(header.Layout, frame[i], plans[i], line, measures[i - 1], measure)) measure = measure with { RepeatsPrevious = true, Voices = measures[i - 1].Voices };
+            if (i > 0 && MeasureRepeats.IsOne(header.Layout, frame[i], plans[i], line, measures[i - 1], measure))
+            {
+                // In a chart the sign says that the chords are the same: what is played is the line's own, with its ties.
+                measure = measure with { RepeatsPrevious = true, Voices = header.Layout == StaffLayout.ChordChart ? measure.Voices : measures[i - 1].Voices };
+            }
             measures.Add(measure);
         }
         return new Score

@@ -80,6 +80,15 @@ public class LineMarksTests
     }
 
     [Fact]
+    public void A_chart_keeps_the_ties_of_what_is_played_under_the_sign_for_the_bar_before()
+    {
+        var score = Build(Lesson("C | same | same | C", "layout: chord-chart", "tumbao", "bass-4")).Exercises[0].Score;
+        score.Measures[1].RepeatsPrevious.ShouldBeTrue();
+        score.Measures[1].Voices[0].Events[0].Tones.ShouldContain(t => t.TieStop);
+        ScoreChecks.Run(score).ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Two_voices_are_fingered_as_one_hand_holds_them()
     {
         var score = Score("h E4 q F#4 G#4 | q B4 A4 h G#4", "w E2 | h B2 E2", "guitar-6", "E | E");

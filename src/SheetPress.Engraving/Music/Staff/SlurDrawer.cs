@@ -17,7 +17,7 @@ internal static class SlurDrawer
     private const double MostHeight = 1.8;
     private const double HeightStep = 0.15;
     private const double EndStep = 0.1;
-    private const int MostSteps = 16;
+    private const int MostSteps = 30;
 
     // An arc that has to be raised by more steps than this looks for room on the other side; what it meets there keeps this white.
     private const int ManySteps = 4;
@@ -119,13 +119,15 @@ internal static class SlurDrawer
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
         var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         var accidentals = Accidentals(voice, from, to);
-        var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => m.Role is MarkRole.Accidental or MarkRole.Articulation or MarkRole.Slide or MarkRole.Tuplet or MarkRole.Finger);
+        var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => m.Role is MarkRole.Accidental or MarkRole.Articulation or MarkRole.Slide or MarkRole.Tuplet or MarkRole.Finger or MarkRole.Tie or MarkRole.Rest);
         var steps = 0;
         for (; steps < MostSteps && !(Clears(arc, notes, accidentals, above) && room.IsFree(arc, InkGap)); steps++)
         {
-            height += HeightStep;
-            start = start.Offset(0, away * EndStep);
-            end = end.Offset(0, away * EndStep);
+            // An arc bulges a little more at first; then the whole of it moves out, so that it does not tower over what it clears.
+            var bulges = steps < ManySteps;
+            height += bulges ? HeightStep : HeightStep / 3;
+            start = start.Offset(0, away * (bulges ? EndStep : 2 * EndStep));
+            end = end.Offset(0, away * (bulges ? EndStep : 2 * EndStep));
             arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         }
         return (arc, steps);
