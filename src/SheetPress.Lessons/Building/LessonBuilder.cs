@@ -22,9 +22,9 @@ public static class LessonBuilder
     public static BuiltLesson Build(Lesson lesson, DiagnosticBag diagnostics)
     {
         var exercises = ImmutableArray.CreateBuilder<BuiltExercise>();
-        foreach (var request in lesson.Exercises.SelectMany(r => Ladder.Expand(r, ExerciseMeter.Of(lesson, r))))
+        foreach (var request in lesson.Exercises.SelectMany(r => Ladder.Expand(r, ExerciseFrame.Of(lesson, r))))
         {
-            if (BuildExercise(ExerciseMeter.Of(lesson, request), request, exercises.Count + 1, diagnostics) is { } exercise) exercises.Add(exercise);
+            if (BuildExercise(ExerciseFrame.Of(lesson, request), request, exercises.Count + 1, diagnostics) is { } exercise) exercises.Add(exercise);
         }
         return new BuiltLesson(lesson, exercises.ToImmutable());
     }

@@ -17,6 +17,8 @@ public sealed record ExerciseRequest
     public Meter? Meter { get; init; }
     /// <summary>The lesson's progression in the exercise's own meter; null for the lesson's.</summary>
     public Progression? Progression { get; init; }
+    /// <summary>Instrument of its own; null for the lesson's. It stays when a run asks for another instrument.</summary>
+    public Instrument? Instrument { get; init; }
     /// <summary>Rhythm, or null for the style's own.</summary>
     public RhythmPattern? Rhythm { get; init; }
     /// <summary>Tempo of its own, or null for the lesson's.</summary>

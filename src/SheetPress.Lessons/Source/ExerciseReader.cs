@@ -17,7 +17,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
     /// <summary>Entries that every exercise can have.</summary>
     internal static readonly string[] CommonNames =
     [
-        "style", "title", "instruction", "meter", "rhythm", "count", "tempo", "level", "position", "range", "strings", "open-strings", "show", "layout",
+        "style", "title", "instruction", "meter", "instrument", "rhythm", "count", "tempo", "level", "position", "range", "strings", "open-strings", "show", "layout",
         "measures-per-system", "seed", "marks", "ladder",
     ];
 
@@ -107,7 +107,8 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         fields.Require("style", ExerciseProblems.NoStyle(), mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span);
         // Everything is read even when the style is unknown, so that one run shows all faults.
         var ownMeter = fields.Text("meter") is { } meterText ? MeterReader.Read(meterText, bag) : null;
-        var progression = ownMeter is null ? null : ExerciseMeter.Read(fields.Text("meter")!, ownMeter, inMeter, bag);
+        var progression = ownMeter is null ? null : ExerciseFrame.InMeter(fields.Text("meter")!, ownMeter, inMeter, bag);
+        var own = fields.Node("instrument") is { } instrumentNode ? new InstrumentReader(bag).Read(instrumentNode) : null;
         var marks = ReadMarks(fields);
         var rhythm = ReadRhythm(fields, ownMeter ?? meter);
         var show = ReadShow(fields);
@@ -115,7 +116,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         var instruction = fields.Line("instruction", 300);
         var tempo = fields.Text("tempo") is { } text ? TempoReader.Read(text, ownMeter ?? meter, bag) : null;
         var level = fields.Number("level", 1, 5);
-        var neck = new NeckReader(instrument, bag).Read(fields);
+        var neck = new NeckReader(own ?? instrument, bag).Read(fields);
         var layout = fields.Choice("layout", Layouts);
         var measures = fields.Number("measures-per-system", 1, 16);
         var seed = fields.Number("seed", 0, 1_000_000);
@@ -128,6 +129,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             Instruction = instruction,
             Meter = progression is null ? null : ownMeter,
             Progression = progression,
+            Instrument = own,
             Rhythm = rhythm?.WithMarks(marks),
             Marks = marks,
             Tempo = tempo,

@@ -96,7 +96,7 @@ public static class LessonReader
                 Progression = progression,
                 Transposition = rekeying.Interval,
                 Notes = MarkupRekeyer.Move(notes, rekeying),
-                Exercises = isOther ? [.. exercises.Select(e => e with { Neck = e.Neck.FitTo(instrument) })] : exercises,
+                Exercises = isOther ? [.. exercises.Select(e => e.Instrument is null ? e with { Neck = e.Neck.FitTo(instrument) } : e)] : exercises,
                 Diagrams = isOther ? DiagramFitting.To(instrument, diagrams) : diagrams,
                 HasOwnDiagrams = fields.IsGiven("diagrams"),
                 PracticePlan = practice,
@@ -113,7 +113,7 @@ public static class LessonReader
         {
             foreach (var request in exercises)
             {
-                var context = new ExerciseContext(ExerciseMeter.Of(lesson, request), request, bag);
+                var context = new ExerciseContext(ExerciseFrame.Of(lesson, request), request, bag);
                 request.Style.Generate(context);
                 request.Style.GenerateLower(context);
             }

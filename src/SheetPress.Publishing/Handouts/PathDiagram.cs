@@ -21,7 +21,9 @@ internal static class PathDiagram
         var at = -1;
         for (var i = 0; i < built.Exercises.Length; i++) if (built.Exercises[i].Request.Span == wanted) at = i;
         if (at < 0) return null;
-        var measures = built.Lesson.Progression.Measures;
+        // In the exercise's own meter, on its own instrument.
+        var score = built.Exercises[at].Score;
+        var measures = score.Measures;
         var (start, number) = (Fraction.Zero, 0);
         var (from, to) = (request.FromMeasure ?? 0, request.ToMeasure ?? measures.Length - 1);
         var steps = new List<PathStep>();
@@ -44,7 +46,7 @@ internal static class PathDiagram
             }
         }
         if (steps.Count == 0) return null;
-        var diagram = NeckDiagrams.Path(built.Lesson.Instrument, steps);
+        var diagram = NeckDiagrams.Path(score.Instrument, steps);
         return diagram with
         {
             FirstFret = Math.Max(1, Math.Min(request.FromFret ?? diagram.FirstFret, diagram.FirstFret)),

@@ -41,7 +41,7 @@ internal static class VoicingLine
             var step = steps[i];
             var own = slots[step.Index];
             if (play == VoicingPlay.Together) WriteTogether(writer, step.IsFinal ? Resting.Shorten(own, step.End, 0) : own, chosen[i]);
-            else WriteBroken(writer, step.IsFinal ? Resting.Shorten(own, step.End) : own, chosen[i], step.IsFinal, play == VoicingPlay.Ringing);
+            else WriteBroken(writer, step.IsFinal ? Resting.Shorten(own, step.End) : own, chosen[i], step.IsFinal ? RestingTone(step, chosen[i]) : null, play == VoicingPlay.Ringing);
         }
         return writer.Finish(context.Progression.Length);
     }
@@ -51,14 +51,20 @@ internal static class VoicingLine
         foreach (var slot in slots) writer.Add(slot, voicing.Tones, default, voicing.Places, voicing.Fingers);
     }
 
-    private static void WriteBroken(LineWriter writer, ImmutableArray<Slot> slots, Voicing voicing, bool rests, bool ringing)
+    // The last chord comes to rest on its root; on its bass where a short neck leaves the root out.
+    private static int RestingTone(HarmonyStep step, Voicing voicing)
+    {
+        var names = voicing.Tones.Select(t => t.Pitch.Name.PitchClass).ToList();
+        return Math.Max(0, names.IndexOf(step.Chord.Root.PitchClass) is >= 0 and var root ? root : names.IndexOf(step.Chord.Lowest.PitchClass));
+    }
+
+    private static void WriteBroken(LineWriter writer, ImmutableArray<Slot> slots, Voicing voicing, int? rest, bool ringing)
     {
         // Up through the tones and back, the lowest and highest once each.
         var order = Enumerable.Range(0, voicing.Tones.Length).Concat(Enumerable.Range(1, Math.Max(0, voicing.Tones.Length - 2)).Reverse()).ToArray();
-        var root = Enumerable.Range(0, voicing.Tones.Length).FirstOrDefault(i => voicing.Tones[i].Degree is { } d && d.Simple == Degree.Root);
         for (var k = 0; k < slots.Length; k++)
         {
-            var at = rests && k == slots.Length - 1 ? root : order[k % order.Length];
+            var at = k == slots.Length - 1 && rest is { } last ? last : order[k % order.Length];
             ImmutableArray<FretPosition> place = voicing.Places.IsEmpty ? [] : [voicing.Places[at]];
             ImmutableArray<int> finger = voicing.Fingers.IsEmpty ? [] : [voicing.Fingers[at]];
             writer.Add(slots[k], [voicing.Tones[at]], ringing ? new StrokeMarks(Articulations.LetRing) : default, place, finger);
