@@ -15,7 +15,7 @@ internal sealed class VoicingFinder
     private const double MuchHarder = 3;
     private const int MostGrips = 5;
     // Above the octave of the nut the neck is worn by the body; a shape that mixes open strings in has to be found anew for the next chord.
-    private const double HighPerFret = 0.3;
+    private const double HighPerFret = 1;
     private const int HighFrom = 12;
     private const double OpenInShape = 2;
     private const int HighestWithOpen = 4;
