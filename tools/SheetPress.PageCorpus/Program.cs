@@ -60,7 +60,6 @@ void LookOver(int number)
     foreach (var finding in found) findings.Add((number, finding));
     Interlocked.Add(ref pages, document.Pages.Length);
     foreach (var exercise in content.Exercises) Interlocked.Add(ref systems, ScoreEngraver.Engrave(exercise.Score, random.Style.TextWidth / random.Style.StaffSpace, new EngravingOptions { StaffSpace = random.Style.StaffSpace }).Systems.Length);
-    if (folder is not null) File.WriteAllText(Path.Combine(folder, $"lesson-{number}.yaml"), source.Text);
     if (folder is null || (found.IsEmpty && lessons >= fewLessons)) return;
     for (var i = 0; i < document.Pages.Length; i++)
     {

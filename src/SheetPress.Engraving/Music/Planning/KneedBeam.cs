@@ -12,8 +12,9 @@ internal static class KneedBeam
     // Stems are let grow to two octaves and an octave more.
     private const double LongestStem = 10.6;
 
-    // White between the beams and the middle of the nearest heads: room for an accidental of the low notes.
-    private const double HeadRoom = 2;
+    // White between the beams and the middle of the nearest heads: room for an accidental of the low notes, and stems, which end
+    // inside the beam, that are no shorter than others.
+    private const double HeadRoom = 2.06;
 
     // Nor do the beams come near ledger lines, the first of which lie a space above and below the staff.
     private const double LedgerRoom = 0.7;

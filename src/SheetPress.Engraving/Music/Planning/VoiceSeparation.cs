@@ -13,6 +13,9 @@ internal static class VoiceSeparation
     private const double RestGap = 0.3;
     private const int MostRestMoves = 6;
 
+    // The brackets of a ghost note reach further up and down than its head.
+    private const double GhostHalf = 0.75;
+
     /// <summary>Shifts heads and rests of the lower and upper voice of a measure.</summary>
     public static void Apply(EventDraft[] upper, EventDraft[] lower)
     {
@@ -59,7 +62,11 @@ internal static class VoiceSeparation
         }
         // A longer note that started before matters only where its head is: beside the rest when they start together.
         if (!rest.IsCentred && other.Event.Onset != rest.Event.Onset) return false;
-        var (top, bottom) = (StaffSteps.Y(other.Steps[^1]) - 0.5, StaffSteps.Y(other.Steps[0]) + 0.5);
+        var half = other.Event.Tones.Any(t => t.Head == Notehead.Ghost) ? GhostHalf : 0.5;
+        var (top, bottom) = (StaffSteps.Y(other.Steps[^1]) - half, StaffSteps.Y(other.Steps[0]) + half);
+        // Beside its stem there is no room either.
+        if (other.HasStem && other.Voice == 0) top -= StemRules.Usual;
+        else if (other.HasStem) bottom += StemRules.Usual;
         return rest.RestY + glyph.Bounds.Top < bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > top - RestGap;
     }
 }

@@ -22,7 +22,7 @@ internal static class SlideDrawer
             {
                 var e = voice[i];
                 if (e.Plan.Heads.IsEmpty) continue;
-                DrawLoose(canvas, e);
+                DrawLoose(canvas, e, isReached: IsReached(voice, i));
                 if (e.Plan.Event.Connection != Connection.Slide || i + 1 >= voice.Length || voice[i + 1].Plan.Heads.IsEmpty) continue;
                 DrawBetween(canvas, e, voice[i + 1]);
             }
@@ -56,9 +56,12 @@ internal static class SlideDrawer
     // The flag of a stem that points up hangs where the line would start.
     private static Box? FlagOf(PlacedEvent e) => e.Plan.FlagBounds is { } flag && e.IsUp ? flag.Transform(1, e.X, 0) : null;
 
-    private static void DrawLoose(StaffCanvas canvas, PlacedEvent e)
+    /// <summary>Whether the note before slides to an event: it is not slid into from nowhere as well.</summary>
+    public static bool IsReached(IReadOnlyList<PlacedEvent> voice, int index) => index > 0 && voice[index - 1].Plan.Event.Connection == Connection.Slide;
+
+    private static void DrawLoose(StaffCanvas canvas, PlacedEvent e, bool isReached)
     {
-        var (into, outOf) = (e.Plan.Event.SlideIn, e.Plan.Event.SlideOut);
+        var (into, outOf) = (isReached ? LooseSlide.None : e.Plan.Event.SlideIn, e.Plan.Event.Connection == Connection.Slide ? LooseSlide.None : e.Plan.Event.SlideOut);
         foreach (var head in e.Plan.Heads)
         {
             if (into != LooseSlide.None)

@@ -23,6 +23,10 @@ internal static class SlurDrawer
     private const int ManySteps = 4;
     private const double InkGap = 0.2;
 
+    // Notes this near to the ends of the arc are its own; ties that begin or end with it lie inside.
+    private const double EndReach = 1.3;
+    private const double TieReach = 1;
+
     // Halves at the ends of a system keep clear of clef and barline.
     private const double EdgeGap = 0.3;
 
@@ -110,6 +114,10 @@ internal static class SlurDrawer
         var start = first < 0 ? new Point(frame.Boundaries[0].Boundary.Right + EdgeGap, OpenY(notes, above)) : End(notes[0], above);
         var end = last >= voice.Count ? new Point(frame.Boundaries[^1].X - EdgeGap, OpenY(notes, above)) : End(notes[^1], above);
         var origin = notes[0].Plan.Origin;
+        // The ends stand outside the fingers and tuplets of their notes.
+        var outer = new InkRoom(canvas, start.X - EndGap, end.X + EndGap, m => m.Role is MarkRole.Finger or MarkRole.Tuplet);
+        start = start with { Y = outer.Beyond(start.X - InkGap, start.X + InkGap, start.Y - (away * EndGap), above) + (away * EndGap) };
+        end = end with { Y = outer.Beyond(end.X - InkGap, end.X + InkGap, end.Y - (away * EndGap), above) + (away * EndGap) };
         (start, end) = Slanted(start, end, away);
         if (last + 1 < voice.Count)
         {
@@ -119,7 +127,8 @@ internal static class SlurDrawer
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
         var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         var accidentals = Accidentals(voice, from, to);
-        var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => m.Role is MarkRole.Accidental or MarkRole.Articulation or MarkRole.Slide or MarkRole.Tuplet or MarkRole.Finger or MarkRole.Tie or MarkRole.Rest);
+        var (startX, endX) = (start.X, end.X);
+        var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => IsInWay(m, startX, endX));
         var steps = 0;
         for (; steps < MostSteps && !(Clears(arc, notes, accidentals, above) && room.IsFree(arc, InkGap)); steps++)
         {
@@ -131,6 +140,20 @@ internal static class SlurDrawer
             arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         }
         return (arc, steps);
+    }
+
+    private static bool IsInWay(Mark mark, double start, double end)
+    {
+        var bounds = mark.Bounds;
+        bool Reaches(double x, double reach) => bounds.Left < x + reach && bounds.Right > x - reach;
+        return mark.Role switch
+        {
+            MarkRole.Accidental or MarkRole.Articulation or MarkRole.Slide or MarkRole.Tuplet or MarkRole.Finger or MarkRole.Rest => true,
+            MarkRole.Notehead or MarkRole.Stem or MarkRole.Flag or MarkRole.Beam or MarkRole.Dot => !Reaches(start, EndReach) && !Reaches(end, EndReach),
+            MarkRole.Tie or MarkRole.Slur when mark is CurveMark arc =>
+                Math.Abs(arc.Start.X - start) >= TieReach && Math.Abs(arc.End.X - end) >= TieReach && Math.Abs(arc.End.X - start) >= TieReach && Math.Abs(arc.Start.X - end) >= TieReach,
+            _ => false,
+        };
     }
 
     // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant, the inner end moves out.

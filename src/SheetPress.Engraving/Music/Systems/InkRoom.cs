@@ -9,6 +9,22 @@ internal sealed class InkRoom(StaffCanvas canvas, double left, double right, Fun
 {
     private readonly List<Box> _taken = [.. canvas.Marks.Where(m => counts(m) && m.Bounds.Right > left && m.Bounds.Left < right).SelectMany(m => InkCover.Of(m))];
 
+    /// <summary>The furthest edge of the ink between two places on the outer side of an edge, or that edge where there is none.</summary>
+    /// <param name="from">Left end.</param>
+    /// <param name="to">Right end.</param>
+    /// <param name="edge">The edge, y downward.</param>
+    /// <param name="above">Whether the outer side is above.</param>
+    public double Beyond(double from, double to, double edge, bool above)
+    {
+        var furthest = edge;
+        foreach (var box in _taken)
+        {
+            if (box.Right <= from || box.Left >= to || (above ? box.Top >= edge : box.Bottom <= edge)) continue;
+            furthest = above ? Math.Min(furthest, box.Top) : Math.Max(furthest, box.Bottom);
+        }
+        return furthest;
+    }
+
     /// <summary>Whether a mark has this much white on all sides.</summary>
     public bool IsFree(Mark mark, double gap)
     {

@@ -19,18 +19,19 @@ internal static class TabJoins
     private const double ArcPerSpace = 0.05;
     private const double MostArc = 1.2;
     private const double LetterGap = 0.2;
+    private const double NumberGap = 0.15;
 
     /// <summary>Draws all joins of a tab.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
     {
-        var letters = new List<(RowItem Letter, double Y)>();
+        var letters = new List<(RowItem Letter, double Y, bool Above)>();
         foreach (var voice in frame.Voices)
         {
             for (var i = 0; i < voice.Length; i++)
             {
                 var e = voice[i];
                 if (e.Plan.Event.IsRest) continue;
-                DrawLoose(canvas, e, sizes);
+                DrawLoose(canvas, e, isReached: SlideDrawer.IsReached(voice, i), sizes);
                 if (i + 1 >= voice.Length || voice[i + 1].Plan.Event.IsRest) continue;
                 switch (e.Plan.Event.Connection)
                 {
@@ -48,7 +49,7 @@ internal static class TabJoins
                 }
             }
         }
-        foreach (var (letter, y) in letters) canvas.Place([.. letter.MarksAt(y)], above: true, LetterGap, 0.1);
+        foreach (var (letter, y, above) in letters) canvas.Place([.. letter.MarksAt(y)], above, LetterGap);
     }
 
     /// <summary>The box of the number of a tone, or null when it shows none.</summary>
@@ -74,18 +75,18 @@ internal static class TabJoins
         }
     }
 
-    private static void DrawLoose(StaffCanvas canvas, PlacedEvent e, TextSizes sizes)
+    private static void DrawLoose(StaffCanvas canvas, PlacedEvent e, bool isReached, TextSizes sizes)
     {
         foreach (var tone in e.Plan.Event.Tones)
         {
             if (tone.Position is not { } position || NumberBox(e, position, sizes) is not { } box) continue;
             var y = FretNumbers.LineY(position.String);
-            if (e.Plan.Event.SlideIn != LooseSlide.None)
+            if (e.Plan.Event.SlideIn != LooseSlide.None && !isReached)
             {
                 var from = e.Plan.Event.SlideIn == LooseSlide.Below ? LooseRise : -LooseRise;
                 canvas.Add(Slide(box.Left - SlideGap - LooseLength, y + from, box.Left - SlideGap, y - (from / 2), e.Plan.Origin));
             }
-            if (e.Plan.Event.SlideOut != LooseSlide.None)
+            if (e.Plan.Event.SlideOut != LooseSlide.None && e.Plan.Event.Connection != Connection.Slide)
             {
                 var to = e.Plan.Event.SlideOut == LooseSlide.Below ? LooseRise : -LooseRise;
                 canvas.Add(Slide(box.Right + SlideGap, y - (to / 2), box.Right + SlideGap + LooseLength, y + to, e.Plan.Origin));
@@ -96,28 +97,36 @@ internal static class TabJoins
     private static LineMark Slide(double x1, double y1, double x2, double y2, MarkOrigin origin) =>
         new(new Point(x1, y1), new Point(x2, y2), LineThickness) { Role = MarkRole.Slide, Origin = origin with { Staff = 1 } };
 
-    private static void DrawArc(SystemFrame frame, StaffCanvas canvas, PlacedEvent from, PlacedEvent to, string letter, TextSizes sizes, List<(RowItem, double)> letters)
+    private static void DrawArc(SystemFrame frame, StaffCanvas canvas, PlacedEvent from, PlacedEvent to, string letter, TextSizes sizes, List<(RowItem, double, bool)> letters)
     {
-        if (Top(from, sizes) is not { } left || Top(to, sizes) is not { } right) return;
+        if (NumbersOf(from, sizes) is not { } left || NumbersOf(to, sizes) is not { } right) return;
         var origin = from.Plan.Origin with { Staff = 1 };
-        var y = Math.Min(left, right) - ArcGap;
-        var (start, end) = (new Point(from.Centre, y), new Point(to.Centre, y));
-        var height = Math.Min(MostArc, ArcHeight + (ArcPerSpace * (end.X - start.X)));
-        var arc = Arc.Of(start, end, height, above: true, MarkRole.Slur, origin);
+        var (start, end) = (from.Centre, to.Centre);
+        var height = Math.Min(MostArc, ArcHeight + (ArcPerSpace * (end - start)));
+        CurveMark On(bool above)
+        {
+            var y = above ? Math.Min(left.Top, right.Top) - ArcGap : Math.Max(left.Bottom, right.Bottom) + ArcGap;
+            return Arc.Of(new Point(start, y), new Point(end, y), height, above, MarkRole.Slur, origin);
+        }
+        // Where the numbers of the other voice stand in its way the arc goes below its own.
+        var room = new InkRoom(canvas, start, end, m => m.Role == MarkRole.FretNumber);
+        var arc = On(above: true);
+        var isAbove = room.IsFree(arc, NumberGap) || !room.IsFree(On(above: false), NumberGap);
+        if (!isAbove) arc = On(above: false);
         canvas.Add(arc);
         var text = new SymbolBuilder(MarkRole.Technique).Text(letter, TextFont.Sans, sizes.Small).Build();
-        var item = RowItem.Centred(text, (start.X + end.X) / 2, origin);
+        var item = RowItem.Centred(text, (start + end) / 2, origin);
         item = item with { X = item.X + BarlineRoom.Move(frame, text.Bounds.Transform(1, item.X, 0)) };
-        letters.Add((item, y - height - LetterGap));
+        letters.Add((item, isAbove ? arc.Start.Y - height - LetterGap : arc.Start.Y + height + LetterGap - text.Bounds.Top, isAbove));
     }
 
-    private static double? Top(PlacedEvent e, TextSizes sizes)
+    private static Box? NumbersOf(PlacedEvent e, TextSizes sizes)
     {
-        double? top = null;
+        Box? ink = null;
         foreach (var tone in e.Plan.Event.Tones)
         {
-            if (tone.Position is { } position && NumberBox(e, position, sizes) is { } box) top = Math.Min(top ?? box.Top, box.Top);
+            if (tone.Position is { } position && NumberBox(e, position, sizes) is { } box) ink = ink?.Union(box) ?? box;
         }
-        return top;
+        return ink;
     }
 }

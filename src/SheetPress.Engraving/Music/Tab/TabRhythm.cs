@@ -48,7 +48,9 @@ internal static class TabRhythm
             marks.Add(Ink.Upright(e.Centre, from, bottom, half * 2, MarkRole.Stem, e.Origin));
             if (!e.IsBeamed && value.Flags > 0) marks.Add(Ink.At(FlagGlyphs.Name(value.Flags, StemDirection.Down), e.Centre - half, bottom, MarkRole.Flag, e.Origin));
         }
-        AddDots(marks, e, e.Centre + half + DotGap, top + (StemLength * HalfShare / 2));
+        // The dots of a flagged note stand behind its flag.
+        var right = marks.Count > 0 ? marks.Max(m => m.Bounds.Right) : e.Centre + half;
+        AddDots(marks, e, right + DotGap, top + (StemLength * HalfShare / 2));
         return marks.ToImmutable();
     }
 

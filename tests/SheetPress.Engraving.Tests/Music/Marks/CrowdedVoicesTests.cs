@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving.Tests.Music.Marks;
+
+/// <summary>Two voices, and arcs over what stands between their ends: each finds its place beside the others.</summary>
+public class CrowdedVoicesTests
+{
+    private static ImmutableArray<LintFinding> Check(string text, string? lower = null, StaffLayout layout = StaffLayout.StaffAndTab, string instrument = "bass-4", bool fingers = false)
+    {
+        var score = ScoreText.Parse(text, instrument, layout: layout, lower: lower, header: h => h with { ShowFingers = fingers });
+        return [.. ScoreEngraver.Engrave(score, 70, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule is LintRule.Ink or LintRule.Stem)];
+    }
+
+    // Handbook rule, from memory: a slur lies outside the ties and rests it passes.
+    [Theory]
+    [InlineData("A1:1!ss G1:1/2 G1:5/2!se r:4")]
+    [InlineData("Ab1:1/2!gh!ss Ab1:1/2 D2:1!se r:2")]
+    [InlineData("G2:1/2!ss Bb2:2 A2:1/2!se r:1")]
+    [InlineData("A1:1/2!de!ss r:1 B2:3/2 E2:1!se")]
+    [InlineData("E2:1/2!ss r:1 E2:1/2!se r:2")]
+    public void A_slur_passes_outside_ties_and_rests(string text) => Check(text, layout: StaffLayout.Staff).ShouldBeEmpty();
+
+    // It starts and ends outside the fingers and tuplets of its notes, as flat as elsewhere.
+    [Fact]
+    public void A_slur_of_two_notes_under_a_bracket_stays_flat()
+    {
+        var text = string.Concat(Enumerable.Repeat("B1:1/5!f1 F#1:1/5!f2!ss Eb2:1/5!f2!se G1:1/5!f2 A1:1/5!f1 r:1 ", 4));
+        Check(text, string.Concat(Enumerable.Repeat("E1:2 ", 4)), StaffLayout.Staff, fingers: true).ShouldBeEmpty();
+        var score = ScoreText.Parse(text, layout: StaffLayout.Staff, lower: string.Concat(Enumerable.Repeat("E1:2 ", 4)), header: h => h with { ShowFingers = true });
+        foreach (var slur in Drawn.System(score).Of(MarkRole.Slur)) slur.Bounds.Height.ShouldBeLessThan(2);
+    }
+
+    // Who slides to a note does not come to it from nowhere as well.
+    [Theory]
+    [InlineData(StaffLayout.Staff)]
+    [InlineData(StaffLayout.Tab)]
+    public void One_slide_leads_into_a_note(StaffLayout layout)
+    {
+        const string text = "C2:1!sl F2:1!si r:2 F2:1!so!sl C2:1 r:2";
+        Check(text, layout: layout).ShouldBeEmpty();
+        Drawn.System(ScoreText.Parse(text, layout: layout)).Of(MarkRole.Slide).Count.ShouldBe(2);
+    }
+
+    // Rests of one voice stand off the stems and brackets of the other.
+    [Theory]
+    [InlineData("de")]
+    [InlineData("gh")]
+    public void Rests_keep_clear_of_the_other_voice(string head)
+    {
+        foreach (var note in (string[])["C3", "D3", "E3", "F3", "G3", "A3", "B3"])
+        {
+            Check($"{note}:1/2 {note}:1/2!{head} {note}:1/2 {note}:1/2!{head} r:2", "E2:1/2 r:1/2 E2:1/2 r:1/2 E2:2", StaffLayout.Staff, "guitar-6").ShouldBeEmpty(note);
+        }
+    }
+
+    // The arc of the lower voice goes below its numbers where those of the upper stand in its way, its letter with it.
+    [Fact]
+    public void A_hammered_note_of_the_lower_voice_is_joined_below_the_numbers()
+    {
+        const string upper = "D3:1/2 E3:1/4 C3:1/4 D3:1/2 D3:1/2 r:2";
+        Check(upper, "F#1:1!ho G1:1 r:2").ShouldBeEmpty();
+        var system = Drawn.System(ScoreText.Parse(upper, lower: "B1:1!ho F#1:1 r:2"));
+        Check(upper, "B1:1!ho F#1:1 r:2").ShouldBeEmpty();
+        system.Of(MarkRole.Slur).ShouldContain(m => m.Origin.Staff == 1);
+    }
+
+    // In a tab alone the dots of a flagged note stand behind its flag.
+    [Fact]
+    public void Dots_of_a_tab_keep_clear_of_flags() => Check("E2:3/4 r:1/4 r:1/4 E2:3/4 r:2", layout: StaffLayout.Tab).ShouldBeEmpty();
+
+    // Beams between far notes leave stems no shorter than others.
+    [Fact]
+    public void Stems_to_a_beam_between_the_notes_are_not_too_short()
+    {
+        foreach (var high in (string[])["G3", "A3", "B3", "C4"])
+        {
+            foreach (var low in (string[])["A1", "B1", "C2", "D2", "E2", "F2"])
+            {
+                Check($"{high}:1/2 G4:1/2 {low}:1/2 C1:1/2 r:2", layout: StaffLayout.Staff, instrument: "bass-6").ShouldBeEmpty($"{high} {low}");
+            }
+        }
+    }
+}
