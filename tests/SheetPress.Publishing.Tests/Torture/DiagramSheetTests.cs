@@ -12,36 +12,19 @@ public class DiagramSheetTests
 {
     private const double ColumnWidth = 80;
 
-    public static TheoryData<string> Sheets => [.. Directory.GetFiles(Folder, "diagrams-*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
-
-    private static string Folder
-    {
-        get
-        {
-            var root = new DirectoryInfo(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(root.FullName, "SheetPress.sln"))) root = root.Parent.ShouldNotBeNull();
-            return Path.Combine(root.FullName, "tests", "SheetPress.Publishing.Tests", "Torture");
-        }
-    }
+    public static TheoryData<string> Sheets => [.. TortureSheets.Named("diagrams")];
 
     [Theory]
     [MemberData(nameof(Sheets))]
-    public void Pages_have_nothing_to_circle_in_red(string sheet)
-    {
-        var content = HandoutAssembler.Assemble(Built(sheet), HandoutWording.English);
-        foreach (var style in (PageStyle[])[PageStyle.Handout(PaperSize.A4), PageStyle.Handout(PaperSize.Letter)])
-        {
-            var findings = PageLint.Check(SheetComposer.Compose(content, style), margin: 15);
-            findings.ShouldBeEmpty(string.Join("\n", findings.Take(20)));
-        }
-    }
+    public void Pages_have_nothing_to_circle_in_red(string sheet) =>
+        TortureSheets.LookOver(sheet, TortureSheets.Content(sheet), PageStyle.Handout(PaperSize.A4), PageStyle.Handout(PaperSize.Letter));
 
     [Theory]
     [MemberData(nameof(Sheets))]
     public void Diagrams_are_as_approved(string sheet)
     {
         var style = PageStyle.Handout(PaperSize.A4);
-        var built = Built(sheet);
+        var built = TortureSheets.Build(sheet);
         var large = HandoutAssembler.Assemble(built, HandoutWording.English).Diagrams
             .Select((d, i) => $"diagram {i + 1}\n{DrawingText.Of(DiagramFigure.Draw(d, style.Diagram, style.Small, style.Heading.Size, ColumnWidth).Drawing)}");
         var small = built.Exercises.SelectMany(e => e.Score.Measures).SelectMany(m => m.Harmonies).Where(h => !h.Frame.IsEmpty).Select(h =>
@@ -53,15 +36,6 @@ public class DiagramSheetTests
     [MemberData(nameof(Sheets))]
     public void Small_diagrams_are_valid_as_MusicXML(string sheet)
     {
-        foreach (var exercise in Built(sheet).Exercises) MusicXmlSchema.Validate(Written.Exercise(exercise.Score), exercise.Score.Title);
-    }
-
-    private static BuiltLesson Built(string sheet)
-    {
-        var (source, bag) = LessonFiles.Load(Path.Combine(Folder, sheet + ".yaml"));
-        var lesson = LessonReader.Read(source, bag).ShouldNotBeNull(string.Join("\n", bag.Items.Select(d => d.Message)));
-        var built = LessonBuilder.Build(lesson, bag);
-        bag.Items.ShouldBeEmpty(string.Join("\n", bag.Items.Select(d => d.Message)));
-        return built;
+        foreach (var exercise in TortureSheets.Build(sheet).Exercises) MusicXmlSchema.Validate(Written.Exercise(exercise.Score), exercise.Score.Title);
     }
 }

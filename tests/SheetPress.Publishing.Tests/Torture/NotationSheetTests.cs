@@ -20,17 +20,7 @@ public class NotationSheetTests
 
     private const string OfScores = "notation-0-scores";
 
-    public static TheoryData<string> Sheets => [OfScores, .. Directory.GetFiles(Folder, "notation-*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
-
-    private static string Folder
-    {
-        get
-        {
-            var root = new DirectoryInfo(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(root.FullName, "SheetPress.sln"))) root = root.Parent.ShouldNotBeNull();
-            return Path.Combine(root.FullName, "tests", "SheetPress.Publishing.Tests", "Torture");
-        }
-    }
+    public static TheoryData<string> Sheets => [OfScores, .. TortureSheets.Named("notation")];
 
     [Theory]
     [MemberData(nameof(Sheets))]
@@ -43,17 +33,8 @@ public class NotationSheetTests
 
     [Theory]
     [MemberData(nameof(Sheets))]
-    public void Pages_have_nothing_to_circle_in_red(string sheet)
-    {
-        var content = ContentOf(sheet);
-        foreach (var paper in (PaperSize[])[PaperSize.A4, PaperSize.Letter])
-        {
-            var document = SheetComposer.Compose(content, PageStyle.Handout(paper));
-            if (paper == PaperSize.A4) Picture(sheet, document);
-            var findings = PageLint.Check(document, margin: 15);
-            findings.ShouldBeEmpty($"{paper.Name}\n{string.Join("\n", findings.Take(20))}");
-        }
-    }
+    public void Pages_have_nothing_to_circle_in_red(string sheet) =>
+        TortureSheets.LookOver(sheet, ContentOf(sheet), PageStyle.Handout(PaperSize.A4), PageStyle.Handout(PaperSize.Letter));
 
     [Theory]
     [MemberData(nameof(Sheets))]
@@ -90,31 +71,11 @@ public class NotationSheetTests
         }
     }
 
-    private static ImmutableArray<Score> ScoresOf(string sheet) => sheet == OfScores ? NotationScores.All : [.. Lesson(sheet).Exercises.Select(e => e.Score)];
+    private static ImmutableArray<Score> ScoresOf(string sheet) => sheet == OfScores ? NotationScores.All : [.. TortureSheets.Build(sheet).Exercises.Select(e => e.Score)];
 
     private static HandoutContent ContentOf(string sheet)
     {
-        if (sheet != OfScores) return HandoutAssembler.Assemble(Lesson(sheet), HandoutWording.English);
+        if (sheet != OfScores) return TortureSheets.Content(sheet);
         return new HandoutContent { Title = "What no lesson asks for", Exercises = [.. NotationScores.All.Select((s, i) => new ExerciseContent { Number = FormattableString.Invariant($"{i + 1}"), Score = s })] };
-    }
-
-    private static BuiltLesson Lesson(string sheet)
-    {
-        var (source, bag) = LessonFiles.Load(Path.Combine(Folder, sheet + ".yaml"));
-        var lesson = LessonReader.Read(source, bag).ShouldNotBeNull(string.Join("\n", bag.Items.Select(d => d.Message)));
-        var built = LessonBuilder.Build(lesson, bag);
-        bag.Items.ShouldBeEmpty(string.Join("\n", bag.Items.Select(d => d.Message)));
-        return built;
-    }
-
-    private static void Picture(string sheet, SheetDocument document)
-    {
-        if (Environment.GetEnvironmentVariable("SHEETPRESS_PICTURES") is not { Length: > 0 } folder) return;
-        Directory.CreateDirectory(folder);
-        for (var i = 0; i < document.Pages.Length; i++)
-        {
-            using var stream = File.Create(Path.Combine(folder, FormattableString.Invariant($"{sheet}-{i + 1}.png")));
-            PngWriter.Write(document.Pages[i], stream);
-        }
     }
 }

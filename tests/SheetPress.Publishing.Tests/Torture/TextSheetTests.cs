@@ -15,34 +15,19 @@ public class TextSheetTests
     // A sheet of nothing but exercises moves with every change of a fingering: what stands on which page is compared.
     private const string DependsOnMusic = "text-pages";
 
-    public static TheoryData<string> Sheets => [.. Directory.GetFiles(Folder, "text-*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
-
-    private static string Folder
-    {
-        get
-        {
-            var root = new DirectoryInfo(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(root.FullName, "SheetPress.sln"))) root = root.Parent.ShouldNotBeNull();
-            return Path.Combine(root.FullName, "tests", "SheetPress.Publishing.Tests", "Torture");
-        }
-    }
+    public static TheoryData<string> Sheets => [.. TortureSheets.Named("text")];
 
     [Theory]
     [MemberData(nameof(Sheets))]
-    public void Pages_have_nothing_to_circle_in_red(string sheet)
-    {
-        var content = Content(sheet);
-        PageStyle[] styles =
-        [
-            PageStyle.Handout(PaperSize.A4), PageStyle.Handout(PaperSize.Letter), PageStyle.Handout(PaperSize.A5), PageStyle.Book(PaperSize.Letter),
-            PageStyle.LargePrint(PaperSize.A4), PageStyle.LargePrint(PaperSize.Letter),
-        ];
-        foreach (var style in styles)
-        {
-            var findings = PageLint.Check(SheetComposer.Compose(content, style), margin: 15);
-            findings.ShouldBeEmpty($"{style.Paper.Name}, staff space {style.StaffSpace}\n{string.Join("\n", findings.Take(20))}");
-        }
-    }
+    public void Pages_have_nothing_to_circle_in_red(string sheet) => TortureSheets.LookOver(
+        sheet,
+        TortureSheets.Content(sheet),
+        PageStyle.Handout(PaperSize.A4),
+        PageStyle.Handout(PaperSize.Letter),
+        PageStyle.Handout(PaperSize.A5),
+        PageStyle.Book(PaperSize.Letter),
+        PageStyle.LargePrint(PaperSize.A4),
+        PageStyle.LargePrint(PaperSize.Letter));
 
     public static TheoryData<string> FixedSheets => [.. Sheets.Select(s => s.Data).Where(s => s != DependsOnMachine)];
 
@@ -50,18 +35,9 @@ public class TextSheetTests
     [MemberData(nameof(FixedSheets))]
     public void Pages_are_as_approved(string sheet)
     {
-        var pages = SheetComposer.Compose(Content(sheet), PageStyle.Handout(PaperSize.A4)).Pages;
+        var pages = SheetComposer.Compose(TortureSheets.Content(sheet), PageStyle.Handout(PaperSize.A4)).Pages;
         Snapshot.Match(string.Concat(pages.Select((page, i) => $"page {i + 1}\n{(sheet == DependsOnMusic ? Titles(page) : DrawingText.WithoutMusic(page.Drawing))}")), test: sheet);
     }
 
     private static string Titles(Page page) => string.Concat(page.Drawing.Marks.OfType<TextMark>().Where(m => m.Role == MarkRole.Title).Select(m => m.Run.Text.Trim() + "\n"));
-
-    private static HandoutContent Content(string sheet)
-    {
-        var (source, bag) = LessonFiles.Load(Path.Combine(Folder, sheet + ".yaml"));
-        var lesson = LessonReader.Read(source, bag).ShouldNotBeNull(string.Join("\n", bag.Items.Select(d => d.Message)));
-        var built = LessonBuilder.Build(lesson, bag);
-        bag.Items.Where(d => d.Severity == Severity.Error).ShouldBeEmpty(string.Join("\n", bag.Items.Select(d => d.Message)));
-        return HandoutAssembler.Assemble(built, HandoutWording.English);
-    }
 }
