@@ -32,9 +32,10 @@ public static class SystemLint
             var bounds = mark.Bounds;
             if (bounds.Left < -LeftRoom || bounds.Right > system.Width + RightRoom) yield return new LintFinding(LintRule.Margin, mark.Origin, bounds, $"{mark.Role} reaches beyond the system");
         }
+        var where = (system.Drawing.Marks.FirstOrDefault()?.Origin ?? MarkOrigin.None) with { Measure = system.FirstMeasure };
+        if (system.IsOverfull) yield return new LintFinding(LintRule.Stretch, where, system.Drawing.Bounds, FormattableString.Invariant($"system needs {system.LeastWidth:0.0} spaces and has {system.Width:0.0}"));
         if (system.StretchRatio is > MostStretch or < LeastStretch)
         {
-            var where = (system.Drawing.Marks.FirstOrDefault()?.Origin ?? MarkOrigin.None) with { Measure = system.FirstMeasure };
             yield return new LintFinding(LintRule.Stretch, where, system.Drawing.Bounds, FormattableString.Invariant($"system is set to {system.StretchRatio:0.00} times its natural width"));
         }
     }

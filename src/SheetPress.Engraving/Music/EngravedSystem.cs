@@ -8,6 +8,7 @@ public sealed record EngravedSystem
 {
     // Ink of neighbouring systems that is this near sideways counts as one above the other.
     private const double SidePadding = 0.5;
+    private const double Tolerance = 1e-6;
 
     /// <summary>The marks.</summary>
     public required Drawing Drawing { get; init; }
@@ -26,6 +27,12 @@ public sealed record EngravedSystem
 
     /// <summary>Width with every spring at its natural length.</summary>
     public required double NaturalWidth { get; init; }
+
+    /// <summary>Least width in which nothing comes too near.</summary>
+    public required double LeastWidth { get; init; }
+
+    /// <summary>Whether the system is wider than its line: something comes too near.</summary>
+    public bool IsOverfull => LeastWidth > Width + Tolerance;
 
     /// <summary>Width of the system as set.</summary>
     public required double Width { get; init; }

@@ -80,6 +80,7 @@ public class ExerciseSetterTests
             StaffTop = 0,
             StaffBottom = height,
             NaturalWidth = 99,
+            LeastWidth = 0,
             Width = 99,
             StretchRatio = 1,
             FirstMeasure = 0,

@@ -34,6 +34,15 @@ public class WrittenAccidentalsTests
         found.ShouldBe(expected);
     }
 
+    // Without a barline the sign still holds; it is repeated all the same, since the second part stands on another system.
+    [Fact]
+    public void A_divided_measure_repeats_its_signs()
+    {
+        var first = MeasureOf(Key.Parse("C major"), 1, "F#2 G#2", false) with { Barline = Barline.None };
+        var signs = WrittenAccidentals.Of(ScoreOf([first, MeasureOf(Key.Parse("C major"), 1, "F#2 G2 G2", false)]));
+        Enumerable.Range(0, 3).Select(e => signs[1, 0, e, 0]).ShouldBe([AccidentalSign.Needed, AccidentalSign.Needed, AccidentalSign.None]);
+    }
+
     [Fact]
     public void A_new_signature_brings_no_courtesy_signs()
     {

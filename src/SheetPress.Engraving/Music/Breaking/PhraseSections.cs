@@ -18,8 +18,8 @@ internal static class PhraseSections
         {
             if (i > 0)
             {
-                position += contexts[i - 1].IsPickup ? 0 : contexts[i - 1].Count;
-                if (StartsSection(contexts[i - 1], contexts[i])) position = 0;
+                position += contexts[i - 1].IsPickup || contexts[i].IsContinued ? 0 : contexts[i - 1].Count;
+                if (!contexts[i].IsContinued && StartsSection(contexts[i - 1], contexts[i])) position = 0;
             }
             positions.Add(position);
         }

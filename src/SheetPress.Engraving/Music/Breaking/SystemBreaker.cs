@@ -32,6 +32,9 @@ internal sealed class SystemBreaker
     private const double AfterTwo = 0.8;
     private const double Elsewhere = 1.4;
 
+    // A measure divided over two systems is the last resort, but better than a system beyond the limits.
+    private const double WithinMeasure = 8;
+
     // A last system of one short measure looks lost.
     private const double LonelyMeasure = 1.5;
     private const double LonelyBelow = 0.3;
@@ -137,13 +140,14 @@ internal sealed class SystemBreaker
     private bool FitsFixedCount(int first, int end, int count)
     {
         var held = 0;
-        for (var i = first; i < end; i++) held += _contexts[i].IsPickup ? 0 : 1;
+        for (var i = first; i < end; i++) held += _contexts[i].IsPickup || (i > first && _contexts[i].IsContinued) ? 0 : 1;
         return held <= count;
     }
 
     private double BreakCost(int at)
     {
         if (_contexts[at].Measure.BreakBefore) return 0;
+        if (_contexts[at].IsContinued) return WithinMeasure;
         if (_count is { } fixedCount) return FixedCountCost(at, fixedCount);
         var position = _positions[at];
         if (position == 0) return AtSection;
@@ -155,7 +159,7 @@ internal sealed class SystemBreaker
         var since = 0;
         for (var i = at - 1; i >= 0; i--)
         {
-            since += _contexts[i].IsPickup ? 0 : 1;
+            since += _contexts[i].IsPickup || _contexts[i].IsContinued ? 0 : 1;
             if (_contexts[i].Measure.BreakBefore) break;
         }
         return since % count == 0 ? 0 : Overfull;

@@ -25,6 +25,9 @@ internal sealed record MeasureContext
     /// <summary>Clef of the measure before, or its own at the start.</summary>
     public required Clef ClefBefore { get; init; }
 
+    /// <summary>Whether this is the second part of a divided measure, which bears the number of the first.</summary>
+    public bool IsContinued { get; init; }
+
     /// <summary>Key of the measure before; null at the start.</summary>
     public Key? KeyBefore { get; init; }
 

@@ -27,6 +27,7 @@ internal static class MeasureContexts
                 Harmonies = measure.RepeatsPrevious && before is not null && SameChords(before.LastMeasure, measure) ? [] : measure.Harmonies,
                 Clef = clef,
                 ClefBefore = clefBefore,
+                IsContinued = before is not null && before.LastMeasure.Number == measure.Number,
                 KeyBefore = before?.Measure.Key,
                 MeterBefore = before?.Measure.Meter,
             };

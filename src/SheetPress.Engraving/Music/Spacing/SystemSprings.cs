@@ -13,6 +13,9 @@ internal sealed class SystemSprings
     // Ink keeps this much white from a barline on either side.
     private const double BarlineGap = 0.7;
 
+    // Ink on both sides of where a measure may be divided keeps this much.
+    private const double OpenGap = 0.3;
+
     /// <summary>Assembles measures.</summary>
     /// <param name="measures">All measures of the score.</param>
     /// <param name="boundaries">Lays out the boundaries.</param>
@@ -34,13 +37,14 @@ internal sealed class SystemSprings
             var left = bounds[^1];
             var right = m + 1 < end ? boundaries.Between(m) : boundaries.End(m);
             var boundaryNode = springs.Count;
-            springs.Add(Opening(left, measure, density));
+            springs.Add(m > first && IsOpen(left, measure) ? new Spring(0, 0, measure.ReachLeft) : Opening(left, measure, density));
             var firstNode = springs.Count;
             starts.Add(firstNode);
             foreach (var spring in measure.Inner) springs.Add(spring with { Elastic = spring.Elastic * density });
             foreach (var rod in measure.Rods) rods.Add(new Rod(rod.From + firstNode, rod.To + firstNode, rod.Distance));
             rows.Add(measure.Measure.Columns, firstNode, rods);
-            springs.Add(new Spring(0, measure.Tail * density, measure.ReachRight + BarlineGap - right.Left));
+            var white = m + 1 < end && IsOpen(right, measures[m + 1]) ? OpenGap : BarlineGap;
+            springs.Add(new Spring(0, measure.Tail * density, measure.ReachRight + white - right.Left));
             if (measure.Measure.LeastWidth > 0) rods.Add(new Rod(boundaryNode, springs.Count, left.Right + measure.Measure.LeastWidth - right.Left));
             bounds.Add(right);
         }
@@ -88,6 +92,9 @@ internal sealed class SystemSprings
         for (var i = 0; i < lengths.Length; i++) positions[i + 1] = positions[i] + lengths[i];
         return positions;
     }
+
+    // Nothing stands where a measure is divided within a system.
+    private static bool IsOpen(Boundary boundary, MeasureSprings next) => boundary.Strokes.IsEmpty && next.Measure.Plan.Context.IsContinued;
 
     private static Spring Opening(Boundary boundary, MeasureSprings measure, double density)
     {

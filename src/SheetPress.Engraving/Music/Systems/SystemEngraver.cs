@@ -120,6 +120,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
             StaffTop = spans[0].Top,
             StaffBottom = spans[^1].Bottom,
             NaturalWidth = frame.Springs.NaturalWidth,
+            LeastWidth = frame.Springs.LeastWidth,
             Width = frame.Width,
             StretchRatio = frame.Springs.Ratio(frame.Width),
             FirstMeasure = frame.Measures[0].Plan.Context.Index,
