@@ -157,14 +157,14 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         }
     }
 
-    // The tempo is stated with the first exercise and where it or the feel is another than before.
+    // The tempo is stated with the first exercise and where it or the feel is another than before, or where the one before has left it.
     private EngravingOptions Options(int exercise)
     {
         var score = content.Exercises[exercise].Score;
         var before = exercise > 0 ? content.Exercises[exercise - 1].Score : null;
         return new EngravingOptions
         {
-            ShowTempo = before is null || before.Tempo != score.Tempo || before.Feel != score.Feel,
+            ShowTempo = before is null || before.Tempo != score.Tempo || before.Feel != score.Feel || TempoPath.Changes(before),
             StraightWord = before is not null && before.Feel != Feel.Straight && score.Feel == Feel.Straight ? content.Labels.Straight : "",
         };
     }

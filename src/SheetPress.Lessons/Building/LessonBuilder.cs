@@ -57,6 +57,7 @@ public static class LessonBuilder
             MeasuresPerSystem = request.MeasuresPerSystem,
         };
         var frame = request.ShowShapes == true ? ChordShapes.Over(context, fingered.Line) : lesson.Progression.Measures;
+        if (request.Tempo is { } own) frame = InProportion(frame, own.QuartersPerMinute / lesson.Tempo.QuartersPerMinute);
         try
         {
             return new BuiltExercise(request, fingered.Line, fingered.Summary, ScoreBuilder.Build(header, frame, fingered.Line, fingered.Lower));
@@ -67,6 +68,10 @@ public static class LessonBuilder
             return null;
         }
     }
+
+    // An exercise that goes at a tempo of its own keeps the changes of its lesson in proportion.
+    private static ImmutableArray<FrameMeasure> InProportion(ImmutableArray<FrameMeasure> frame, double factor) =>
+        [.. frame.Select(m => m with { Directions = [.. m.Directions.Select(d => d with { Tempo = d.Tempo?.Times(factor) })] })];
 
     private static (Line Line, Line? Lower, FingeringSummary? Summary)? Finger(ExerciseContext context, Line line, Line? lower)
     {

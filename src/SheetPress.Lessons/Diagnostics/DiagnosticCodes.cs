@@ -209,6 +209,9 @@ public static class DiagnosticCodes
     /// <summary>A mark that belongs before the bar's chords.</summary>
     public const string MarkBehindChord = "mark-behind-chord";
 
+    /// <summary>Two tempos for the start.</summary>
+    public const string TempoTwice = "tempo-twice";
+
     /// <summary>A mark with no bar.</summary>
     public const string NoBarForMark = "no-bar-for-mark";
 

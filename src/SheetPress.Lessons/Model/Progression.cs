@@ -27,6 +27,9 @@ public sealed record ChordSpan(Fraction Start, Fraction Duration, Chord? Chord, 
 /// <param name="Chords">Chords in order, without gaps. A chord held over a barline is one span for each bar.</param>
 public sealed record Progression(ImmutableArray<FrameMeasure> Measures, ImmutableArray<ChordSpan> Chords)
 {
+    /// <summary>The tempo that its first bar states; null for none. Later ones are among the directions of their measures.</summary>
+    public Tempo? Tempo { get; init; }
+
     /// <summary>Length in quarter notes as written.</summary>
     public Fraction Length => Measures.Aggregate(Fraction.Zero, (sum, m) => sum + m.Length);
 }

@@ -63,6 +63,7 @@ public static class LessonReader
             var progressionText = fields.Progression("progression");
             if (progressionText is null && root.IsComplete && fields.Node("progression") is ScalarNode empty) bag.Add(empty.Span, ProgressionProblems.NoBars());
             var progression = progressionText is null ? null : ProgressionReader.Read(progressionText, key, meter, rekeying, bag);
+            if (tempo is not null && progression?.Tempo is not null) bag.Add(fields.Text("tempo")!.Span, ProgressionProblems.TempoTwice());
             var exercisesStart = fields.Node("exercises")?.Span.Start ?? int.MaxValue;
             var isFrameSound = !bag.Items.Any(d => d.Severity == Severity.Error && d.Span.Start < exercisesStart);
             var reader = new ExerciseReader(styles, meter, (other, problems) => progressionText is null ? null : ProgressionReader.Read(progressionText, key, other, rekeying, problems), own, bag);
@@ -88,7 +89,7 @@ public static class LessonReader
                 Author = author ?? "",
                 Key = key,
                 Meter = meter,
-                Tempo = tempo ?? new Tempo(80, TempoReader.BeatOf(meter)),
+                Tempo = tempo ?? progression.Tempo ?? new Tempo(80, TempoReader.BeatOf(meter)),
                 Feel = feel,
                 Instrument = instrument,
                 WrittenFor = own,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using SheetPress.Engraving;
 using SheetPress.Lessons;
+using SheetPress.Scores;
 
 namespace SheetPress.Publishing;
 
@@ -53,8 +54,8 @@ public static class PracticePlanner
     // Twelve passes through the exercise at a middling tempo, in whole minutes.
     private static double MinutesFor(BuiltExercise exercise)
     {
-        var quarters = exercise.Score.Measures.Sum(m => m.Length.ToDouble());
-        var once = quarters / (exercise.Score.Tempo.QuartersPerMinute * 0.8);
+        var tempos = TempoPath.AtStarts(exercise.Score);
+        var once = exercise.Score.Measures.Select((m, i) => m.Length.ToDouble() / (tempos[i].QuartersPerMinute * 0.8)).Sum();
         return Math.Clamp(Math.Ceiling(12 * once), 3, 15);
     }
 

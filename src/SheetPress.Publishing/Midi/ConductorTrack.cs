@@ -14,8 +14,7 @@ internal static class ConductorTrack
     /// <param name="tempoFactor">Factor on the tempo.</param>
     public static void Write(MidiTrack track, Performance performance, Fraction lead, Fraction start, double tempoFactor)
     {
-        var tempo = performance.Score.Tempo.QuartersPerMinute * tempoFactor;
-        track.Tempo(MidiClock.TickOf(lead), tempo);
+        WriteTempos(track, performance, lead, start, tempoFactor);
         track.Marker(MidiClock.TickOf(lead), performance.Score.Title);
         Meter? meter = null;
         (int Fifths, bool Minor)? key = null;
@@ -34,7 +33,39 @@ internal static class ConductorTrack
                 if (direction.Kind == DirectionKind.Rehearsal) track.Marker(MidiClock.TickOf(start + played.Start + direction.Offset), direction.Text);
             }
         }
-        WriteFermatas(track, performance, start, tempo);
+    }
+
+    // The tempo where it is another than before, and half of it under fermatas.
+    private static void WriteTempos(MidiTrack track, Performance performance, Fraction lead, Fraction start, double tempoFactor)
+    {
+        var path = PathOf(performance, lead, start);
+        double At(long tick) => path[path.FindLastIndex(p => p.Tick <= tick)].Tempo * tempoFactor;
+
+        var states = new SortedDictionary<long, double>();
+        foreach (var (tick, tempo) in path) states[tick] = tempo * tempoFactor;
+        foreach (var (from, to) in Fermatas(performance, start))
+        {
+            foreach (var tick in states.Keys.Where(t => t > from && t < to).ToArray()) states[tick] = At(tick) / 2;
+            states[from] = At(from) / 2;
+            states[to] = At(to);
+        }
+        foreach (var (tick, tempo) in states) track.Tempo(tick, tempo);
+    }
+
+    // Quarter notes a minute from each tick on, in order; no two alike in a row.
+    private static List<(long Tick, double Tempo)> PathOf(Performance performance, Fraction lead, Fraction start)
+    {
+        var path = new List<(long Tick, double Tempo)> { (MidiClock.TickOf(lead), performance.Measures[0].Tempo.QuartersPerMinute) };
+        void Add(Fraction time, Tempo tempo)
+        {
+            if (path[^1].Tempo != tempo.QuartersPerMinute) path.Add((MidiClock.TickOf(start + time), tempo.QuartersPerMinute));
+        }
+        foreach (var played in performance.Measures)
+        {
+            Add(played.Start, played.Tempo);
+            foreach (var direction in played.Measure.Directions.OrderBy(d => d.Offset)) if (direction.Tempo is { } tempo) Add(played.Start + direction.Offset, tempo);
+        }
+        return path;
     }
 
     // Clocks a click: 24 a quarter, on the felt beat where beats are alike, else on the unit.
@@ -44,8 +75,8 @@ internal static class ConductorTrack
         track.TimeSignature(tick, meter.Beats, BitOperations.Log2((uint)meter.BeatUnit), (int)(meter.UnitLength * units * 24).Floor);
     }
 
-    // Under a fermata time runs at half speed.
-    private static void WriteFermatas(MidiTrack track, Performance performance, Fraction start, double tempo)
+    // Under a fermata time runs at half speed: from where to where, in order.
+    private static IEnumerable<(long From, long To)> Fermatas(Performance performance, Fraction start)
     {
         var held = new SortedDictionary<long, long>();
         foreach (var played in performance.Measures)
@@ -61,8 +92,7 @@ internal static class ConductorTrack
         foreach (var (from, to) in held)
         {
             if (from < until) continue;
-            track.Tempo(from, tempo / 2);
-            track.Tempo(to, tempo);
+            yield return (from, to);
             until = to;
         }
     }

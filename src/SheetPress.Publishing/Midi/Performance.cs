@@ -25,12 +25,13 @@ internal sealed class Performance
     {
         var written = new Fraction[score.Measures.Length];
         for (var i = 1; i < written.Length; i++) written[i] = written[i - 1] + score.Measures[i - 1].Length;
+        var tempos = TempoPath.AtStarts(score);
         var measures = new List<PlayedMeasure>();
         var at = Fraction.Zero;
         foreach (var index in PlaybackOrder.Of(score))
         {
             var measure = score.Measures[index];
-            measures.Add(new PlayedMeasure(measure, at, score.OffsetOf(index), written[index]));
+            measures.Add(new PlayedMeasure(measure, at, score.OffsetOf(index), written[index], tempos[index]));
             at += measure.Length;
         }
         var notes = new List<PlayedNote>();

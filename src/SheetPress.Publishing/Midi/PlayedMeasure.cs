@@ -7,7 +7,8 @@ namespace SheetPress.Publishing;
 /// <param name="Start">Start in quarter notes from the start of the performance.</param>
 /// <param name="Offset">Where in a full measure it starts.</param>
 /// <param name="WrittenStart">Start in quarter notes from the start of the score as written.</param>
-internal readonly record struct PlayedMeasure(Measure Measure, Fraction Start, Fraction Offset, Fraction WrittenStart)
+/// <param name="Tempo">Tempo at its start.</param>
+internal readonly record struct PlayedMeasure(Measure Measure, Fraction Start, Fraction Offset, Fraction WrittenStart, Tempo Tempo)
 {
     public Fraction End => Start + Measure.Length;
 }

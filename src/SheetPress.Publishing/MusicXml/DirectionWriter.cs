@@ -31,17 +31,16 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
             xml.Close();
         }
         xml.Open("direction-type");
-        xml.Open("metronome");
-        xml.Leaf("beat-unit", NoteNames.TypeOf(tempo.Beat.Base));
-        for (var i = 0; i < tempo.Beat.Dots; i++) xml.Empty("beat-unit-dot");
-        xml.Leaf("per-minute", XmlOutput.Number(tempo.BeatsPerMinute));
-        xml.Close();
+        WriteMetronome(tempo);
         xml.Close();
         WriteStaff(plan.Leading);
-        xml.Empty("sound", ("tempo", XmlOutput.Number(tempo.QuartersPerMinute)));
+        xml.Empty("sound", SoundOf(tempo));
         xml.Close();
         if (plan.Score.Feel != Feel.Straight || stateFeel) WriteFeel();
     }
+
+    /// <summary>The tempo for players alone, where the page says nothing since the way there says it.</summary>
+    public void WriteSoundingTempo(Tempo tempo) => xml.Empty("sound", SoundOf(tempo));
 
     /// <summary>A name, which nobody sees, for the first measure of an exercise: "D.C." within a lesson means back to here.</summary>
     public void WriteStartName() => xml.Empty("sound", ("segno", StartName));
@@ -84,12 +83,24 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
             case DirectionKind.HairpinStop: WriteWedge("stop", offset); break;
             case DirectionKind.Segno: WriteMark(offset, () => xml.Empty("segno"), sound: ("segno", SegnoName(++_segni))); break;
             case DirectionKind.Coda: WriteMark(offset, () => xml.Empty("coda"), sound: ("coda", CodaName(++_codas))); break;
+            case DirectionKind.Tempo: WriteMark(offset, () => WriteMetronome(direction.Tempo!), sound: SoundOf(direction.Tempo!)); break;
             case DirectionKind.DaCapo: WriteJump(direction.Text, "D.C.", offset, plan.Index == 0 ? ("dacapo", "yes") : ("dalsegno", StartName)); break;
             case DirectionKind.DalSegno: WriteJump(direction.Text, "D.S.", offset, ("dalsegno", SegnoName(Math.Max(_segni, 1)))); break;
             case DirectionKind.ToCoda: WriteJump(direction.Text, "To Coda", offset, ("tocoda", CodaName(_codas + 1))); break;
             default: WriteJump(direction.Text, "Fine", offset, ("fine", "yes")); break;
         }
     }
+
+    private void WriteMetronome(Tempo tempo)
+    {
+        xml.Open("metronome");
+        xml.Leaf("beat-unit", NoteNames.TypeOf(tempo.Beat.Base));
+        for (var i = 0; i < tempo.Beat.Dots; i++) xml.Empty("beat-unit-dot");
+        xml.Leaf("per-minute", XmlOutput.Number(tempo.BeatsPerMinute));
+        xml.Close();
+    }
+
+    private static (string, string?) SoundOf(Tempo tempo) => ("tempo", XmlOutput.Number(tempo.QuartersPerMinute));
 
     // Names are told apart by exercise, since the whole file is one movement to a player.
     private string StartName => "start" + XmlOutput.Number(plan.Index + 1);

@@ -48,6 +48,7 @@ internal sealed class PartWriter
         var notes = new NoteWriter(_xml, plan, _divisions, new NotationsWriter(_xml, plan, _numbers));
         var staves = new StaffWriter(_xml, plan, _divisions, directions, new HarmonyWriter(_xml, plan), notes);
         var breaks = SystemBreaks(plan.Score);
+        var tempos = UnsaidTempos(plan.Score);
         _measureNumbers.BeginExercise();
         for (var m = 0; m < plan.Score.Measures.Length; m++)
         {
@@ -58,11 +59,30 @@ internal sealed class PartWriter
             _barlines.WriteLeft(measure, measure.RepeatStart || (m == 0 && BeginsWithRepeat(plan)));
             _attributes.Write(plan, m);
             if (m == 0) WriteOpening(plan, directions);
+            else if (tempos[m] is { } tempo) directions.WriteSoundingTempo(tempo);
             staves.Write(m, _attributes.MiddleLine);
             if (measure.RepeatEndTimes > 2 && !_barlines.IsInEnding) directions.WriteTimes(measure.RepeatEndTimes);
             _barlines.WriteRight(measure);
             _xml.Close();
         }
+    }
+
+    // Where a measure is reached from another place than the one before it on the page, its tempo may be another than what a player has
+    // kept: going back to a repeat, into an ending, to a sign.
+    private static Tempo?[] UnsaidTempos(Score score)
+    {
+        var unsaid = new Tempo?[score.Measures.Length];
+        if (!TempoPath.Changes(score)) return unsaid;
+        var starts = TempoPath.AtStarts(score);
+        var order = PlaybackOrder.Of(score);
+        void Follow(int from, int to)
+        {
+            if (TempoPath.AtEnd(score.Measures[from], starts[from]) == starts[to]) return;
+            if (!score.Measures[to].Directions.Any(d => d.Kind == DirectionKind.Tempo && d.Offset == Fraction.Zero)) unsaid[to] = starts[to];
+        }
+        for (var i = 1; i < score.Measures.Length; i++) Follow(i - 1, i);
+        for (var i = 1; i < order.Length; i++) Follow(order[i - 1], order[i]);
+        return unsaid;
     }
 
     private void WriteOpening(ExercisePlan plan, DirectionWriter directions)

@@ -32,6 +32,7 @@ internal static class MeasureChecks
         foreach (var direction in measure.Directions)
         {
             if (direction.Offset < Fraction.Zero || direction.Offset > measure.Length) add(ScoreRule.MarksInMeasure, $"The mark {direction.Kind} at {direction.Offset} is outside.");
+            if (direction.Kind == DirectionKind.Tempo != direction.Tempo is not null) add(ScoreRule.MarksInMeasure, $"The mark {direction.Kind} at {direction.Offset} {(direction.Tempo is null ? "lacks its tempo" : "has a tempo")}.");
         }
     }
 

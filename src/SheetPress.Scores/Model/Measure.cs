@@ -46,13 +46,24 @@ public enum DirectionKind
     ToCoda,
     /// <summary>"Fine".</summary>
     Fine,
+    /// <summary>A new tempo from here on.</summary>
+    Tempo,
 }
 
 /// <summary>A mark at a point in time.</summary>
 /// <param name="Offset">Quarter notes from the start of the measure.</param>
 /// <param name="Kind">What it is.</param>
 /// <param name="Text">Its text, where the kind has one.</param>
-public sealed record Direction(Fraction Offset, DirectionKind Kind, string Text = "");
+public sealed record Direction(Fraction Offset, DirectionKind Kind, string Text = "")
+{
+    /// <summary>The tempo of a <see cref="DirectionKind.Tempo"/>; null for every other kind.</summary>
+    public Tempo? Tempo { get; init; }
+
+    /// <summary>A new tempo from a point in time on.</summary>
+    /// <param name="offset">Quarter notes from the start of the measure.</param>
+    /// <param name="tempo">The tempo.</param>
+    public static Direction OfTempo(Fraction offset, Tempo tempo) => new(offset, DirectionKind.Tempo) { Tempo = tempo };
+}
 
 /// <summary>Barlines that can end a measure.</summary>
 public enum Barline

@@ -7,6 +7,10 @@ public sealed record Tempo(double BeatsPerMinute, NoteValue Beat)
 {
     /// <summary>The same speed counted in quarter notes a minute, for playback.</summary>
     public double QuartersPerMinute => BeatsPerMinute * Beat.Duration.ToDouble();
+
+    /// <summary>The tempo faster by a factor (slower below 1), in whole beats a minute, at least one.</summary>
+    /// <param name="factor">The factor, above zero; 1 leaves the tempo as it is.</param>
+    public Tempo Times(double factor) => factor == 1 ? this : this with { BeatsPerMinute = Math.Max(1, Math.Round(BeatsPerMinute * factor)) };
 }
 
 /// <summary>How pairs of equal written values are played.</summary>

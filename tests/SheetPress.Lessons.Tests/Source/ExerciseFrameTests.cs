@@ -39,6 +39,23 @@ public class ExerciseFrameTests
     public void A_tempo_that_names_its_value_stays_as_it_is() =>
         Build("style: roots\nmeter: 12/8", head: "tempo: eighth = 200\n").Score.Tempo.Beat.ShouldBe(new NoteValue(NoteBase.Eighth));
 
+    // 120 and 60 are four and two thirds of the lesson's 90.
+    [Fact]
+    public void Changes_of_tempo_keep_their_proportion_to_a_tempo_of_its_own()
+    {
+        static string Changes(string exercise) => string.Join(' ', Build(exercise, "Cm7 | [tempo 120] Fm7 | [tempo half = 30] Cm7").Score.Measures.SelectMany(m => m.Directions).Select(d => d.Tempo!.BeatsPerMinute));
+        Changes("style: roots").ShouldBe("120 30");
+        Changes("style: roots\ntempo: 45").ShouldBe("60 15");
+    }
+
+    [Fact]
+    public void A_tempo_in_the_first_bar_is_that_of_the_lesson()
+    {
+        var score = Build("style: roots", "'[tempo 66] Cm7 | Fm7'", head: "").Score;
+        score.Tempo.BeatsPerMinute.ShouldBe(66);
+        score.Measures.ShouldAllBe(m => m.Directions.IsEmpty);
+    }
+
     [Fact]
     public void Its_rhythm_is_read_in_its_own_meter() =>
         Build("style: roots\nmeter: 3/4\nrhythm: half, quarter", "Cm7 | Fm7").Line.Notes.Take(2).Select(n => n.Duration).ShouldBe([new Fraction(2), new Fraction(1)]);

@@ -180,6 +180,26 @@ public class MidiWriterTests
         MidiScores.Read(score).Events[0].OfType<TempoEvent>().Select(e => (e.AbsoluteTime, e.MicrosecondsPerQuarterNote)).ShouldBe([(0, 500_000), (2880, 1_000_000), (3840, 500_000)]);
     }
 
+    // SMF 1.0: FF 51 03 and 60,000,000 / (quarter notes a minute) microseconds in three bytes, most significant first.
+    [Fact]
+    public void A_new_tempo_is_set_where_it_stands_and_taken_back_by_a_repeat()
+    {
+        var score = MidiScores.Build(
+            [
+                MidiScores.Measure(),
+                MidiScores.Measure() with { RepeatEndTimes = 2, Directions = [Direction.OfTempo(2, new Tempo(90, new NoteValue(NoteBase.Quarter, 1)))] },
+                MidiScores.Measure() with { Directions = [Direction.OfTempo(0, new Tempo(75, new NoteValue(NoteBase.Half)))] },
+            ],
+            MidiScores.Note(0, 4, "E1"), MidiScores.Note(4, 4, "A1"), MidiScores.Note(8, 4, "D2") with { Articulations = Articulations.Fermata });
+        // 120, 90 dotted quarters = 135, 75 halves = 150, and half of that under the fermata.
+        MidiScores.Read(score).Events[0].OfType<TempoEvent>().Select(e => (e.AbsoluteTime / 960, e.MicrosecondsPerQuarterNote))
+            .ShouldBe([(0, 500_000), (6, 444_444), (8, 500_000), (14, 444_444), (16, 800_000), (20, 400_000)]);
+        var bytes = MidiScores.Bytes(score);
+        byte[] wanted = [0xFF, 0x51, 3, 444_444 >> 16, 444_444 >> 8 & 0xFF, 444_444 & 0xFF];
+        Enumerable.Range(0, bytes.Length - wanted.Length).Count(i => bytes.AsSpan(i, wanted.Length).SequenceEqual(wanted)).ShouldBe(2);
+        MidiScores.Read(score, new MidiOptions { TempoFactor = 0.5 }).Events[0].OfType<TempoEvent>().Select(e => e.MicrosecondsPerQuarterNote).Take(2).ShouldBe([1_000_000, 888_889]);
+    }
+
     [Fact]
     public void The_same_score_gives_the_same_bytes()
     {

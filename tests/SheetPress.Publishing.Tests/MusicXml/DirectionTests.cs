@@ -20,6 +20,17 @@ public class DirectionTests
         ((string)direction.Element("sound")!.Attribute("tempo")!).ShouldBe(sounding);
     }
 
+    // The standard asks for quarter notes a minute in "sound" whatever the mark counts. What the way back changes is said to players alone.
+    [Fact]
+    public void A_new_tempo_is_a_metronome_mark_and_a_sound_and_ways_back_say_theirs_again()
+    {
+        var measures = Written.Measures(Written.Exercise("tempos"));
+        measures.Select(m => string.Join(' ', m.Descendants("metronome").Select(t => $"{t.Element("beat-unit")!.Value}{(t.Element("beat-unit-dot") is null ? "" : ".")}={t.Element("per-minute")!.Value}")))
+            .ShouldBe(["quarter=92", "", "half=60 quarter.=50", "", "quarter=66"]);
+        measures.Select(m => string.Join(' ', m.Elements("direction").Elements("sound").Attributes("tempo").Select(a => a.Value))).ShouldBe(["92", "", "120 75", "", "66"]);
+        measures.Select(m => string.Join(' ', m.Elements("sound").Attributes("tempo").Select(a => a.Value))).ShouldBe(["", "92", "", "92", ""]);
+    }
+
     [Fact]
     public void Swing_is_words_and_a_sound_of_its_own()
     {

@@ -14,7 +14,7 @@ internal static class SampleScores
     [
         Plain(), Swing(), Pickup(), KeysAndMeters(), Repeats(), ToTheCoda(), BackToTheStart(), Tuplets(), NestedTuplets(), Technique(), Bends(),
         TwoVoices(), Chords(), NoChord(), TabOnly(), StaffOnly(), Chart(), FiveStrings(), Ukulele(), CapoGuitar(), OwnTuning(), Silence(), RepeatedMeasures(),
-        Clefs(), Phrases(),
+        Clefs(), Phrases(), Tempos(),
     ];
 
     /// <summary>The sample of a name.</summary>
@@ -185,6 +185,18 @@ internal static class SampleScores
     private static Score OwnTuning() => Build(
         Header("own-tuning") with { Instrument = InstrumentCatalogue.Find("bass-4")! with { Id = "own", Name = "bass tuned a half step down", OpenStrings = [.. "Gb2 Db2 Ab1 Eb1".Split(' ').Select(Pitch.Parse)] } },
         "4/4", "Eb minor", "Eb1:1 Gb1:1 Cb2:1 Bb1:1");
+
+    // Reached a second time, the first measure is at 92 again, and so is the second ending.
+    private static Score Tempos() => Build(
+        Header("tempos"), "4/4", "C major", "C2:4 | D2:4 | E2:4 | F2:4 | G2:4",
+        change: f =>
+        [
+            f[0],
+            f[0] with { RepeatStart = true },
+            f[0] with { EndingStart = [1], EndingStop = true, EndingClosed = true, RepeatEndTimes = 2, Directions = [Direction.OfTempo(0, new Tempo(60, new NoteValue(NoteBase.Half))), Direction.OfTempo(2, new Tempo(50, new NoteValue(NoteBase.Quarter, 1)))] },
+            f[0] with { EndingStart = [2], EndingStop = true },
+            f[0] with { Directions = [Direction.OfTempo(0, new Tempo(66, Quarter))] },
+        ]);
 
     private static Score Silence() => Build(Header("silence"), "5/4", "C major", "r:5 | C2:5 | r:5 | r:2 C2:3");
 

@@ -36,7 +36,7 @@ internal static class ScoreDump
                     Meter: measure.Meter.ToString() == before?.Meter.ToString() ? null : measure.Meter.ToString(),
                     Length: Time(measure.Length),
                     Swing: m > 0 || !anySwing ? null : score.Feel switch { Feel.Straight => "straight", Feel.SwingEighths => "2:1 eighth", _ => "2:1 16th" },
-                    Tempo: m > 0 ? null : score.Tempo.QuartersPerMinute,
+                    Tempo: (m == 0 ? score.Tempo : measure.Directions.FirstOrDefault(d => d.Tempo is not null)?.Tempo)?.QuartersPerMinute,
                     staves,
                     [.. measure.Harmonies.Select(HarmonyOf)]);
             }

@@ -26,7 +26,7 @@ internal static class DirectionDrawer
         var baseline = Math.Min(-Rise, chordBaseline);
         foreach (var (measure, direction, origin) in All(frame))
         {
-            if (direction.Kind is DirectionKind.Dynamic or DirectionKind.Rehearsal || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
+            if (direction.Kind is DirectionKind.Dynamic or DirectionKind.Rehearsal or DirectionKind.Tempo || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
             // The end of a measure is where a jump is taken from.
             var x = EndsMeasure(direction.Kind) ? Math.Min(measure.End, frame.Width) - symbol.Bounds.Right
                 : direction.Offset == Fraction.Zero && direction.Kind is DirectionKind.Segno or DirectionKind.Coda ? Math.Max(0, measure.Start - (symbol.Advance / 2))
@@ -42,21 +42,32 @@ internal static class DirectionDrawer
         }
     }
 
-    /// <summary>Rehearsal marks and the tempo, over everything else.</summary>
+    /// <summary>Rehearsal marks and tempos, over everything else.</summary>
     public static void DrawHeads(SystemFrame frame, StaffCanvas canvas, Score score, EngravingOptions options, TextSizes sizes)
     {
-        var right = double.NegativeInfinity;
+        // Where a tempo can stand beside the rehearsal mark of its measure.
+        var beside = new Dictionary<PlacedMeasure, double>(ReferenceEqualityComparer.Instance);
         foreach (var (measure, direction, origin) in All(frame))
         {
             if (direction.Kind != DirectionKind.Rehearsal || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
             var x = measure == frame.Measures[0] ? 0 : Math.Max(0, measure.Start - (symbol.Advance / 2));
             TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, Gap, HeadSide);
-            if (measure == frame.Measures[0]) right = symbol.Advance + BesideGap;
+            beside[measure] = x + symbol.Advance + BesideGap;
         }
-        if (!options.ShowTempo || frame.Index > 0) return;
-        var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction, options.StraightWord);
-        var item = new RowItem(tempo, Math.Max(MeterLeft(frame.Springs), right) - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1));
-        TextRow.Place(canvas, [item], above: true, -Rise, TempoGap, HeadSide);
+        if (options.ShowTempo && frame.Index == 0)
+        {
+            var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction, options.StraightWord);
+            var x = Math.Max(MeterLeft(frame.Springs), beside.GetValueOrDefault(frame.Measures[0]));
+            TextRow.Place(canvas, [new RowItem(tempo, x - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1))], above: true, -Rise, TempoGap, HeadSide);
+        }
+        foreach (var (measure, direction, origin) in All(frame))
+        {
+            if (direction.Kind != DirectionKind.Tempo || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
+            // Over the first note, no further than the end of the staff.
+            var x = direction.Offset == Fraction.Zero ? Math.Max(measure.FirstX, beside.GetValueOrDefault(measure)) : measure.XAt(direction.Offset);
+            x = Math.Max(0, Math.Min(x - symbol.Bounds.Left, frame.Width - symbol.Bounds.Right));
+            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, -Rise, TempoGap, HeadSide);
+        }
     }
 
     /// <summary>Where the tempo mark ends: the first system is no shorter.</summary>

@@ -8,7 +8,7 @@ namespace SheetPress.Lessons;
 /// <param name="bag">Where problems go.</param>
 internal sealed class BracketMark(DiagnosticBag bag)
 {
-    private static readonly string[] Words = ["pickup", "key", "segno", "coda", "to coda", "fine", "new line", "D.C.", "D.S.", "D.C. al Fine", "D.C. al Coda", "D.S. al Fine", "D.S. al Coda"];
+    private static readonly string[] Words = ["pickup", "key", "tempo", "segno", "coda", "to coda", "fine", "new line", "D.C.", "D.S.", "D.C. al Fine", "D.C. al Coda", "D.S. al Fine", "D.S. al Coda"];
 
     /// <summary>Applies a mark to a bar.</summary>
     /// <param name="token">The mark.</param>
@@ -34,6 +34,10 @@ internal sealed class BracketMark(DiagnosticBag bag)
         {
             var name = token.Text.Slice(4, text.Length - 4).Trim();
             if (KeyReader.Read(name, bag) is { } key && BeforeChords(token, bar)) bar.Key = key;
+        }
+        else if (lower == "tempo" || lower.StartsWith("tempo ", StringComparison.Ordinal))
+        {
+            ReadTempo(token, bar);
         }
         else if (lower == "pickup" || lower.StartsWith("pickup ", StringComparison.Ordinal))
         {
@@ -73,6 +77,14 @@ internal sealed class BracketMark(DiagnosticBag bag)
             "al coda" => (kind.Value, name + " al Coda"),
             _ => null,
         };
+    }
+
+    // A bare number counts the beat of the bar's meter, which may still follow: it is read with the bar.
+    private void ReadTempo(ProgressionToken token, WrittenBar bar)
+    {
+        var text = token.Text.Slice(5, token.Text.Length - 5).Trim();
+        if (text.Length == 0) bag.Add(token.Span, FieldProblems.UnknownTempo(token.Text.Value));
+        else if (BeforeChords(token, bar)) bar.Tempo = text;
     }
 
     private void ReadPickup(ProgressionToken token, WrittenBar bar, bool isFirstBar)

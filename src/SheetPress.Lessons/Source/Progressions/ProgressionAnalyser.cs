@@ -15,7 +15,7 @@ internal static class ProgressionAnalyser
         var spans = progression.Chords.ToBuilder();
         var analyses = HarmonicAnalysis.Analyze([.. spans.Select(c => c.Chord)], [.. spans.Select(c => progression.Measures[c.Measure].Key)]);
         for (var i = 0; i < spans.Count; i++) spans[i] = spans[i] with { Analysis = analyses[i] };
-        return new Progression(WithRomans(progression.Measures, spans), spans.ToImmutable());
+        return progression with { Measures = WithRomans(progression.Measures, spans), Chords = spans.ToImmutable() };
     }
 
     // The symbols of a measure are its chords that are not held, in order.

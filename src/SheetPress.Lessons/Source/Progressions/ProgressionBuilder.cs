@@ -18,21 +18,24 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
     {
         var endings = EndingPlan.Of(bars);
         var start = Fraction.Zero;
+        Tempo? first = null;
         for (var i = 0; i < bars.Length; i++)
         {
             var bar = bars[i];
             meter = bar.Meter ?? meter;
+            var tempo = bar.Tempo is { } text ? TempoReader.Read(text, meter, bag) : null;
+            if (i == 0) (first, tempo) = (tempo, null);
             if (bar.Key is { } change) key = rekeying.Move(change);
             var length = LengthOf(bar, meter);
-            var first = _chords.Count;
+            var firstChord = _chords.Count;
             AddChords(bar, i, start, length, meter, key);
             _measures.Add(new FrameMeasure
             {
                 Meter = meter,
                 Key = key,
                 Length = length,
-                Harmonies = [.. _chords.Skip(first).Where(c => !c.IsHeld).Select(c => new HarmonyMark(c.Start - start, c.Chord))],
-                Directions = [.. bar.StartMarks.Select(m => new Direction(Fraction.Zero, m.Kind, m.Text)), .. bar.EndMarks.Select(m => new Direction(length, m.Kind, m.Text))],
+                Harmonies = [.. _chords.Skip(firstChord).Where(c => !c.IsHeld).Select(c => new HarmonyMark(c.Start - start, c.Chord))],
+                Directions = DirectionsOf(bar, tempo, length),
                 RepeatStart = bar.RepeatStart,
                 RepeatEndTimes = endings[i].Times,
                 EndingStart = bar.Ending,
@@ -44,7 +47,16 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
             });
             start += length;
         }
-        return new Progression(_measures.ToImmutable(), _chords.ToImmutable());
+        return new Progression(_measures.ToImmutable(), _chords.ToImmutable()) { Tempo = first };
+    }
+
+    private static ImmutableArray<Direction> DirectionsOf(WrittenBar bar, Tempo? tempo, Fraction length)
+    {
+        var directions = ImmutableArray.CreateBuilder<Direction>();
+        foreach (var (kind, text) in bar.StartMarks) directions.Add(new Direction(Fraction.Zero, kind, text));
+        if (tempo is not null) directions.Add(Direction.OfTempo(Fraction.Zero, tempo));
+        foreach (var (kind, text) in bar.EndMarks) directions.Add(new Direction(length, kind, text));
+        return directions.ToImmutable();
     }
 
     private Fraction LengthOf(WrittenBar bar, Meter meter)

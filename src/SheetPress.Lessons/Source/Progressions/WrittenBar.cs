@@ -25,6 +25,9 @@ internal sealed class WrittenBar
     /// <summary>A new key from here on, as written.</summary>
     public Key? Key { get; set; }
 
+    /// <summary>A new tempo from here on, as written: what a bare number counts is known once the meter is.</summary>
+    public LocatedText? Tempo { get; set; }
+
     /// <summary>Length of a pickup in beats of the meter; null for a whole bar.</summary>
     public Fraction? Pickup { get; set; }
 
@@ -62,5 +65,5 @@ internal sealed class WrittenBar
     public SourceSpan EndingSpan { get; set; }
 
     /// <summary>Whether anything but chords was said about it.</summary>
-    public bool HasMarks => Meter is not null || Key is not null || Pickup is not null || StartMarks.Count > 0 || BreakBefore || RepeatStart || !Ending.IsEmpty;
+    public bool HasMarks => Meter is not null || Key is not null || Tempo is not null || Pickup is not null || StartMarks.Count > 0 || BreakBefore || RepeatStart || !Ending.IsEmpty;
 }

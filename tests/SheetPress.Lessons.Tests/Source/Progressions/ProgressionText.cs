@@ -17,7 +17,7 @@ internal static class ProgressionText
             if (measure.BreakBefore) words.Add("<line>");
             if (measure.RepeatStart) words.Add("<repeat>");
             if (!measure.EndingStart.IsEmpty) words.Add($"<ending {string.Join(',', measure.EndingStart)}>");
-            words.AddRange(measure.Directions.Where(d => d.Offset == Fraction.Zero).Select(d => $"<{d.Kind}{(d.Text.Length > 0 ? " " + d.Text : "")}>"));
+            words.AddRange(measure.Directions.Where(d => d.Offset == Fraction.Zero).Select(d => $"<{d.Kind}{(d.Text.Length > 0 ? " " + d.Text : "")}{TempoOf(d)}>"));
             words.AddRange(progression.Chords.Where(c => c.Measure == i).Select(c => $"{(c.IsHeld ? "~" : "")}{c.Chord?.ToString() ?? "N.C."}:{c.Duration}"));
             words.AddRange(measure.Directions.Where(d => d.Offset == measure.Length).Select(d => $"<{d.Kind} {d.Text}>"));
             if (measure.EndingStop) words.Add(measure.EndingClosed ? "<close>" : "<stop>");
@@ -25,6 +25,8 @@ internal static class ProgressionText
             if (measure.Barline is { } barline) words.Add($"<{barline}>");
             bars.Add(string.Join(' ', words));
         }
-        return string.Join(" | ", bars);
+        return (progression.Tempo is { } start ? $"<{start.BeatsPerMinute}> " : "") + string.Join(" | ", bars);
     }
+
+    private static string TempoOf(Direction direction) => direction.Tempo is { } tempo ? $" {tempo.Beat.Base}{new string('.', tempo.Beat.Dots)}={tempo.BeatsPerMinute}" : "";
 }
