@@ -81,6 +81,16 @@ public class OwnLineTests
         LessonMaker.Pitches(lesson, Play(lesson, "q 1 2 3 4 | 5 6 7 8", ("degrees", "key"))).ShouldBe("C2 D2 Eb2 F2 | G2 Ab2 Bb2 C3");
     }
 
+    // C minor, then the seven notes of D major: common practice.
+    [Fact]
+    public void Degrees_of_the_key_follow_a_change_of_key()
+    {
+        var lesson = MarkedLesson.Good("title: Tiny\nkey: C minor\nprogression: |\n  Cm7 | [key D major] N.C. | Dmaj7\nexercises:\n  - style: own-line\n    degrees: key\n    line: q 1 2 3 7 | 1 2 3 7 | 1 4 6 8\n");
+        var (line, diagnostics) = LessonMaker.Generate(lesson, lesson.Exercises[0]);
+        diagnostics.Items.ShouldBeEmpty();
+        LessonMaker.Pitches(lesson, line).ShouldBe("C2 D2 Eb2 Bb2 | D2 E2 F#2 C#3 | D2 G2 B2 D3");
+    }
+
     [Fact]
     public void Pitches_without_an_octave_are_the_nearest_to_the_note_before()
     {

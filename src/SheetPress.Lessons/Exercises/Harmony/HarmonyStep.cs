@@ -8,7 +8,6 @@ namespace SheetPress.Lessons;
 internal sealed class HarmonyStep
 {
     private static readonly string[] UsualNames = ["R", "b2", "2", "b3", "3", "4", "#4", "5", "b6", "6", "b7", "7"];
-    private readonly Key _key;
     private ImmutableArray<Degree> _scale;
 
     public HarmonyStep(int index, ChordSpan span, Chord chord, Key key)
@@ -16,7 +15,7 @@ internal sealed class HarmonyStep
         Index = index;
         Span = span;
         Chord = chord;
-        _key = key;
+        Key = key;
     }
 
     /// <summary>Place in <see cref="Progression.Chords"/>.</summary>
@@ -27,6 +26,9 @@ internal sealed class HarmonyStep
 
     /// <summary>The chord.</summary>
     public Chord Chord { get; }
+
+    /// <summary>The key that rules where it sounds.</summary>
+    public Key Key { get; }
 
     /// <summary>Start in quarter notes from the start of the progression.</summary>
     public Fraction Start => Span.Start;
@@ -48,18 +50,18 @@ internal sealed class HarmonyStep
     {
         get
         {
-            if (_scale.IsDefault) _scale = Span.Analysis is { } analysis ? ScaleOverChord.From(Chord.Root, analysis.Scale) : ScaleOverChord.FromKey(Chord, _key);
+            if (_scale.IsDefault) _scale = Span.Analysis is { } analysis ? ScaleOverChord.From(Chord.Root, analysis.Scale) : ScaleOverChord.FromKey(Chord, Key);
             return _scale;
         }
     }
 
     /// <summary>Degrees of the key over the chord, altered where the chord alters them.</summary>
-    public ImmutableArray<Degree> KeyScale => ScaleOverChord.FromKey(Chord, _key);
+    public ImmutableArray<Degree> KeyScale => ScaleOverChord.FromKey(Chord, Key);
 
     /// <summary>Whether a note leaves the key, by sound: the notes of the natural scale of the key's mode stay in it.</summary>
     public bool LeavesKey(Pitch pitch)
     {
-        for (var letter = 0; letter < 7; letter++) if (_key.Spell((Letter)letter).PitchClass == pitch.Name.PitchClass) return false;
+        for (var letter = 0; letter < 7; letter++) if (Key.Spell((Letter)letter).PitchClass == pitch.Name.PitchClass) return false;
         return true;
     }
 

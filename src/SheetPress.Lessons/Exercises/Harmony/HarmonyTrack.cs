@@ -27,7 +27,7 @@ internal sealed class HarmonyTrack
         for (var i = 0; i < chords.Length; i++)
         {
             if (chords[i].Chord is not { } chord) continue;
-            all[i] = new HarmonyStep(i, chords[i], chord, context.Key);
+            all[i] = new HarmonyStep(i, chords[i], chord, context.Progression.Measures[chords[i].Measure].Key);
             sounding.Add(all[i]!);
         }
         var after = FollowRepeats(context.Progression);

@@ -34,7 +34,7 @@ internal sealed class ChromaticWarmUp : ExerciseStyle
             var midi = Midi(i);
             // A note that goes on upward is spelled as a raised one, one that goes down as a lowered one.
             var rises = i + 1 < all.Count ? Midi(i + 1) > midi : i == 0 || midi > Midi(i - 1);
-            var pitch = Spelled(context.Key, midi, rises);
+            var pitch = Spelled(all[i].Step.Key, midi, rises);
             writer.Add(all[i].Slot, [new NamedPitch(pitch, all[i].Step.NameOf(pitch.Name))], default, [place], [finger]);
         }
         return writer.Finish(context.Progression.Length);

@@ -122,7 +122,8 @@ internal sealed class WrittenLinePlayer
 
     private NamedPitch OfKeyDegree(DegreeWord word, PlacedNote placed)
     {
-        var pitch = _registers.Tonic + WrittenRegisters.FromRoot(WrittenRegisters.OfKey(_context.Key, word.Request), word);
+        var key = _registers.KeyAt(placed.Start);
+        var pitch = _registers.TonicOf(key) + WrittenRegisters.FromRoot(WrittenRegisters.OfKey(key, word.Request), word);
         return _placer.Place(new NamedPitch(pitch, placed.Step?.NameOf(pitch.Name)), placed.Start);
     }
 

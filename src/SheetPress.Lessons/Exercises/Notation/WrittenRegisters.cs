@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SheetPress.Scores;
 using SheetPress.Theory;
 
 namespace SheetPress.Lessons;
@@ -7,6 +8,8 @@ namespace SheetPress.Lessons;
 internal sealed class WrittenRegisters
 {
     private readonly Dictionary<HarmonyStep, Pitch> _roots = [];
+    private readonly Dictionary<Key, Pitch> _tonics = [];
+    private readonly List<(Fraction Start, Key Key)> _keys = [];
     private readonly PlayerManner _manner;
 
     /// <summary>Plans the registers of placed notes.</summary>
@@ -18,12 +21,13 @@ internal sealed class WrittenRegisters
     public WrittenRegisters(ExerciseContext context, HarmonyTrack track, NeckRange range, PlayerManner manner, IReadOnlyList<PlacedNote> notes)
     {
         _manner = manner;
-        var key = context.Key;
-        if (manner == PlayerManner.OwnLineInKey)
+        var start = Fraction.Zero;
+        foreach (var measure in context.Progression.Measures)
         {
-            var offsets = notes.SelectMany(n => n.Note.Tones).OfType<DegreeWord>().Select(w => FromRoot(OfKey(key, w.Request), w).HalfSteps).ToImmutableArray();
-            Tonic = RegisterPlanner.Plan([new RegisterNeed(key.Tonic, offsets.IsEmpty ? [0] : offsets)], range)[0];
+            if (_keys.Count == 0 || _keys[^1].Key != measure.Key) _keys.Add((start, measure.Key));
+            start += measure.Length;
         }
+        if (manner == PlayerManner.OwnLineInKey) PlanTonics(range, notes);
         var byStep = new Dictionary<HarmonyStep, ImmutableArray<int>.Builder>();
         foreach (var step in track.Sounding) byStep[step] = ImmutableArray.CreateBuilder<int>();
         foreach (var placed in notes)
@@ -40,8 +44,11 @@ internal sealed class WrittenRegisters
         for (var i = 0; i < roots.Length; i++) _roots[track.Sounding[i]] = roots[i];
     }
 
-    /// <summary>The tonic that steps of the key are counted from.</summary>
-    public Pitch Tonic { get; }
+    /// <summary>The key that rules at a time.</summary>
+    public Key KeyAt(Fraction time) => _keys[_keys.FindLastIndex(k => k.Start <= time)].Key;
+
+    /// <summary>The tonic that steps of a key are counted from.</summary>
+    public Pitch TonicOf(Key key) => _tonics[key];
 
     /// <summary>The root that degrees of a chord are counted from.</summary>
     public Pitch RootOf(HarmonyStep step) => _roots[step];
@@ -65,6 +72,27 @@ internal sealed class WrittenRegisters
         if (request.IsExact) return request.Degree;
         var interval = key.Tonic.IntervalTo(key.NoteOf(request.Degree.Number));
         return new Degree(request.Degree.Number, interval.Alteration);
+    }
+
+    // One tonic for each key that a note stands in, in the octave in which most of its notes lie well.
+    private void PlanTonics(NeckRange range, IReadOnlyList<PlacedNote> notes)
+    {
+        var keys = new List<Key>();
+        var offsets = new List<ImmutableArray<int>.Builder>();
+        foreach (var placed in notes)
+        {
+            var key = KeyAt(placed.Start);
+            var index = keys.IndexOf(key);
+            if (index < 0)
+            {
+                index = keys.Count;
+                keys.Add(key);
+                offsets.Add(ImmutableArray.CreateBuilder<int>());
+            }
+            foreach (var tone in placed.Note.Tones) if (tone is DegreeWord word) offsets[index].Add(FromRoot(OfKey(key, word.Request), word).HalfSteps);
+        }
+        var tonics = RegisterPlanner.Plan([.. keys.Select((k, i) => new RegisterNeed(k.Tonic, offsets[i].Count == 0 ? [0] : offsets[i].ToImmutable()))], range);
+        for (var i = 0; i < tonics.Length; i++) _tonics[keys[i]] = tonics[i];
     }
 
     /// <summary>The interval above the planned root.</summary>

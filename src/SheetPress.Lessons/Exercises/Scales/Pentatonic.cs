@@ -33,7 +33,7 @@ internal sealed class Pentatonic : ExerciseStyle
         var ofKey = context.Request.Word("scale") == "key";
         return new CellLine(context, LevelRhythm.ForRuns(context)).Write((step, room) =>
         {
-            var scale = ofKey ? OfKey(step, context.Key, withBlueNote) : OfChord(step, withBlueNote);
+            var scale = ofKey ? OfKey(step, withBlueNote) : OfChord(step, withBlueNote);
             if (direction == "both" && room >= 2 * scale.Length) return Figures.UpAndBack(i => ChordStack.At(scale, i), scale.Length, room);
             var up = Enumerable.Range(0, scale.Length + 1).Select(i => ChordStack.At(scale, i));
             return Figures.TurningBack([.. direction == "down" ? up.Reverse() : up], room);
@@ -58,8 +58,9 @@ internal sealed class Pentatonic : ExerciseStyle
         return [.. degrees];
     }
 
-    private static ImmutableArray<Degree> OfKey(HarmonyStep step, Key key, bool withBlueNote)
+    private static ImmutableArray<Degree> OfKey(HarmonyStep step, bool withBlueNote)
     {
+        var key = step.Key;
         var type = ScaleTypes.Find((key.HasMinorThird, withBlueNote) switch
         {
             (true, true) => "minor blues",

@@ -207,6 +207,21 @@ public class ProgressionReaderTests
         lesson.Progression.Measures.Select(m => string.Join(' ', m.Harmonies.Select(h => $"{h.Chord}={h.Roman}"))).ShouldBe(["Cm7=i7", "G7=V7", "=", "Bb7=V7", "", "Ebmaj7=Imaj7"]);
     }
 
+    // The notes of the keys: common practice.
+    [Theory]
+    [InlineData("pentatonics", "scale: key", "0 3 5 7 10 | 2 4 6 9 11")]
+    [InlineData("scale-run", "scale: key", "0 2 3 5 7 8 10 | 1 2 4 6 7 9 11")]
+    [InlineData("scale-run", "rhythm: eighths", "0 2 3 5 7 8 10 | 1 2 4 6 7 9 11")]
+    public void A_new_key_is_the_key_of_scales_from_there_on(string style, string option, string expected)
+    {
+        var lesson = MarkedLesson.Good($"title: Tiny\nkey: C minor\nprogression: |\n  Cm7 | same | [key D major] Dmaj7 | same\nexercises:\n  - style: {style}\n    {option}\n");
+        var built = LessonBuilder.Build(lesson, new DiagnosticBag(lesson.Source));
+        var notes = built.Exercises.Single().Line.Notes;
+        string Classes(int from, int to) => string.Join(' ', notes.Where(n => n.Start >= from && n.Start < to).Select(n => n.Tones[0].Pitch.Name.PitchClass).Distinct().Order());
+        (Classes(0, 8) + " | " + Classes(8, 16)).ShouldBe(expected);
+        built.Exercises.Single().Score.Measures.Select(m => m.Key.ToString()).ShouldBe(["C minor", "C minor", "D major", "D major"]);
+    }
+
     [Fact]
     public void Takes_any_number_of_bars()
     {
