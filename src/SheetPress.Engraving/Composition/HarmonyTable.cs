@@ -28,7 +28,7 @@ internal static class HarmonyTable
         foreach (var row in content.Harmony)
         {
             var chord = ImmutableArray.Create<CellPart>(DrawnPart.Of(SymbolPiece.Of(row.Chord, style.Heading.Size)));
-            if (row.Measures.Length > 0) chord = chord.Add(new TextPart([new TextInline($"{labels.Measures} {row.Measures}")], small));
+            if (row.Measures.Length > 0) chord = chord.Add(new TextPart([new TextInline($"{(row.Measures.All(char.IsAsciiDigit) ? labels.Measure : labels.Measures)} {row.Measures}")], small));
             var tones = Tones(row.Tones, small).Parts;
             if (!row.GuideTones.IsEmpty)
             {

@@ -13,6 +13,8 @@ public sealed record SheetLabels
     public string Chord { get; init; } = "Chord";
     /// <summary>Column of measure numbers.</summary>
     public string Measures { get; init; } = "Bars";
+    /// <summary>Before the number of a single measure.</summary>
+    public string Measure { get; init; } = "Bar";
     /// <summary>Column of roman numeral and function.</summary>
     public string Function { get; init; } = "In the key";
     /// <summary>Column of chord tones.</summary>

@@ -162,8 +162,7 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
             foreach (var harmonic in NaturalHarmonics.PlacesOf(instrument, tone.Pitch.MidiNumber)) if (harmonic.Fret <= hand.HighestFret && neck.Allows(harmonic)) yield return harmonic;
             yield break;
         }
-        // A slide or a bend needs a finger on the string.
-        var needsFinger = note.Connection == Connection.Slide || note.BendHalfSteps is not null || note.SlideIn != LooseSlide.None || note.SlideOut != LooseSlide.None;
+        var needsFinger = tone.IsStopped ?? note.MovesOnString;
         for (var s = instrument.StringCount; s >= 1; s--)
         {
             var fret = tone.Pitch.MidiNumber - instrument.MidiNumberAt(s, 0);

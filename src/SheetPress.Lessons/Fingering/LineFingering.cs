@@ -125,10 +125,9 @@ public static class LineFingering
                 if (tone.Position is { } p) text.Append((char)(p.String + 1000)).Append((char)(p.Fret + 2000));
                 if (tone.Finger is { } finger) text.Append((char)(finger + 4000));
                 if (tone.Head == Notehead.Harmonic) text.Append('h');
+                if (tone.IsStopped ?? note.MovesOnString) text.Append('!');
             }
             text.Append((char)((int)note.Stroke + 3000));
-            var needsFinger = note.Connection == Connection.Slide || note.BendHalfSteps is not null || note.SlideIn != LooseSlide.None || note.SlideOut != LooseSlide.None;
-            if (needsFinger) text.Append('!');
             return new GripKey(text.ToString());
         }
     }

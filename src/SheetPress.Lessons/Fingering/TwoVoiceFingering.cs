@@ -27,7 +27,8 @@ internal static class TwoVoiceFingering
             var sounding = SoundingAt(voices, start);
             // A pitch that both voices have at once is one tone of the hand.
             var byPitch = sounding.GroupBy(s => s.Tone.Pitch.MidiNumber).OrderBy(g => g.Key).ToList();
-            var tones = byPitch.Select(g => g.Select(s => s.Tone).OrderByDescending(t => t.Position is not null).First()).ToImmutableArray();
+            // Only the voice that is bent or slides needs a finger for that.
+            var tones = byPitch.Select(g => g.Select(s => s.Tone).OrderByDescending(t => t.Position is not null).First() with { IsStopped = g.Any(s => voices[s.Owner.Voice].Notes[s.Owner.Note].MovesOnString) }).ToImmutableArray();
             var struck = sounding.First(s => voices[s.Owner.Voice].Notes[s.Owner.Note].Start == start).Owner;
             var note = voices[struck.Voice].Notes[struck.Note];
             var pairs = ImmutableArray.CreateBuilder<(int, int)>();

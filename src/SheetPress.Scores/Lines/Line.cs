@@ -18,6 +18,9 @@ public sealed record LineTone(Pitch Pitch)
 
     /// <summary>Kind of head.</summary>
     public Notehead Head { get; init; }
+
+    /// <summary>Whether a finger has to stop its string; null means where its note is bent or slides.</summary>
+    public bool? IsStopped { get; init; }
 }
 
 /// <summary>One note, chord or gap of a line as sounding time: no bar lines, no ties, no written values yet.</summary>
@@ -70,6 +73,9 @@ public sealed record LineNote
 
     /// <summary>End in quarter notes from the start of the line.</summary>
     public Fraction End => Start + Duration;
+
+    /// <summary>Whether it is bent or slides, which an open string cannot do.</summary>
+    public bool MovesOnString => Connection == Connection.Slide || BendHalfSteps is not null || SlideIn != LooseSlide.None || SlideOut != LooseSlide.None;
 }
 
 /// <summary>A line of music over a progression: notes in order of start, not overlapping within the line.</summary>

@@ -206,7 +206,7 @@ public class SheetComposerTests
         var style = PageStyle.Handout(new PaperSize("narrow", 120, 200));
         var words = SheetComposer.Compose(SampleHandout.Make(7, 0, "", 0, 0), style).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>().Select(t => t.Run.Text.Trim()).ToList();
         words.ShouldContain("Chord tones");
-        words.ShouldContain("Bars 1");
+        words.ShouldContain("Bar 1");
         words.ShouldContain(w => w.StartsWith("Guide tones", StringComparison.Ordinal));
         words.ShouldNotContain("Scale to use, and why");
         SheetComposer.Compose(SampleHandout.Make(7, 0, "", 0, 0), new PageStyle()).Pages[0].Drawing.Marks.OfType<TextMark>().ShouldContain(t => t.Run.Text.Trim() == "Scale to use, and why");

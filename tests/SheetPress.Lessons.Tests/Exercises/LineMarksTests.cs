@@ -153,6 +153,15 @@ public class LineMarksTests
         return built;
     }
 
+    // A string that is bent is stopped; the open string of the other voice is not meant.
+    [Fact]
+    public void A_bend_over_an_open_string_of_the_lower_voice_can_be_played()
+    {
+        var measure = Score("w E3:bend-full", "w A1", progression: "Am7").Measures[0];
+        measure.Voices[0].Events[0].Tones[0].Position!.Value.Fret.ShouldBeGreaterThan(0);
+        measure.Voices[1].Events[0].Tones[0].Position.ShouldBe(new FretPosition(3, 0));
+    }
+
     private static Score Score(string line, string? lower = null, string instrument = "bass-4", string progression = "C | F")
     {
         var (built, bag) = Build(line, lower, instrument, progression);

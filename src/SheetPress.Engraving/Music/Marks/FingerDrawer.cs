@@ -22,8 +22,7 @@ internal static class FingerDrawer
     {
         foreach (var e in frame.Events)
         {
-            // Below a tab that stands alone lies its rhythm.
-            var above = e.Plan.Voice == 0 || staff == 1;
+            var above = e.Plan.Voice == 0;
             var tones = e.Plan.Event.Tones.Where(t => t.Finger is not null && !t.TieStop).ToList();
             if (tones.Count == 0) continue;
             var marks = new List<Mark>();

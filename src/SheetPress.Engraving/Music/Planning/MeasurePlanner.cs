@@ -26,7 +26,7 @@ internal sealed class MeasurePlanner(Score score)
         var groups = voices.Select(BeamGroup.Of).ToArray();
         var drafts = new EventDraft[voices.Length][];
         for (var v = 0; v < voices.Length; v++) drafts[v] = Draft(context, voices[v], v, shown[v], groups[v], voices.Length > 1);
-        if (score.Layout == StaffLayout.Tab) return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan([.. drafts[i].Select(BareTime)], groups[i], v.Tuplets))]);
+        if (score.Layout == StaffLayout.Tab) return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan([.. drafts[i].Select(d => BareTime(d, voices.Length > 1))], groups[i], v.Tuplets))]);
         if (voices.Length > 1) VoiceSeparation.Apply(drafts[0], drafts[1]);
         var plans = EventsInPlace(drafts);
         return new MeasurePlan(context, MeasureKind.Music, [.. voices.Select((v, i) => new VoicePlan(WithBeams(plans[i], groups[i]), groups[i], v.Tuplets))]);
@@ -99,7 +99,8 @@ internal sealed class MeasurePlanner(Score score)
         return drafts;
     }
 
-    private static EventPlan BareTime(EventDraft draft)
+    // What a tab alone shows of an event: its rhythm, below the tab, and of the upper of two voices above it.
+    private static EventPlan BareTime(EventDraft draft, bool twoVoices)
     {
         var head = Ink.Glyph("noteheadBlack").Bounds;
         return new EventPlan
@@ -110,7 +111,7 @@ internal sealed class MeasurePlanner(Score score)
             IsBeamed = draft.IsBeamed,
             IsCentred = draft.IsCentred,
             HasStem = draft.HasStem,
-            Stem = StemDirection.Down,
+            Stem = twoVoices && draft.Voice == 0 ? StemDirection.Up : StemDirection.Down,
             Left = head.Left,
             Right = head.Right,
             Centre = (head.Left + head.Right) / 2,

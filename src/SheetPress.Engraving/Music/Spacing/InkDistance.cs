@@ -7,7 +7,7 @@ internal static class InkDistance
     private const double StaffGap = 0.3;
     private const double TabGap = 0.55;
     private const double RowGap = 0.5;
-    private const double ChordGap = 0.9;
+    private const double ChordGap = 1.2;
 
     // Ink that passes over or under other ink with less white than this counts as level with it.
     private const double VerticalGap = 0.2;

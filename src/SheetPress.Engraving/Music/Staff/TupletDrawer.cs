@@ -37,14 +37,14 @@ internal static class TupletDrawer
         }
     }
 
-    /// <summary>Draws the tuplets of the rhythm below a tab that stands alone.</summary>
-    public static void DrawBelowTab(PlacedMeasure measure, int voice, StaffCanvas canvas, double stemEnd)
+    /// <summary>Draws the tuplets of the rhythm above or below a tab that stands alone.</summary>
+    public static void DrawBesideTab(PlacedMeasure measure, int voice, StaffCanvas canvas, bool above, double stemEnd)
     {
         var plan = measure.Plan.Voices[voice];
         foreach (var tuplet in plan.Tuplets.OrderByDescending(t => t.Level))
         {
             var events = measure.Voices[voice][tuplet.First..(tuplet.Last + 1)];
-            Draw(canvas, events, tuplet.Actual, IsBeam(plan, tuplet), above: false, _ => stemEnd);
+            Draw(canvas, events, tuplet.Actual, IsBeam(plan, tuplet), above, _ => stemEnd);
         }
     }
 

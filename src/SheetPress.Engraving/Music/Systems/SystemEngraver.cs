@@ -75,6 +75,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         TabDrawer.Draw(frame, canvas, Strings, _sizes);
         StaffDrawer.DrawSigns(frame, 1, canvas);
         CentredSigns.Draw(frame, canvas, bottom / 2, 1, withRests: !HasStaff);
+        if (!HasStaff) TabRhythmDrawer.Draw(frame, canvas, Strings);
         TabJoins.Draw(frame, canvas, _sizes);
         BendDrawer.DrawOnTab(frame, canvas, _sizes);
         TechniqueSpans.Draw(frame, canvas, _sizes, 1);
@@ -83,9 +84,8 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         ArticulationDrawer.DrawOverTab(frame, canvas);
         if (score.ShowFingers) FingerDrawer.Draw(frame, canvas, bottom, 1);
         SlurDrawer.DrawOverTab(frame, canvas);
-        TabRhythmDrawer.Draw(frame, canvas, Strings);
         ArticulationDrawer.DrawFermatas(frame, canvas, bottom);
-        DrawBelow(frame, canvas, TabRhythm.StemBottom(Strings));
+        DrawBelow(frame, canvas, TabRhythm.StemEnd(Strings, above: false));
         return canvas;
     }
 

@@ -3,59 +3,60 @@ using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Rhythm below a tab that stands alone: stems, flags, dots and rests, with y from the top line of the tab.</summary>
+/// <summary>Rhythm of a tab that stands alone, below it and for the upper of two voices above: stems, flags, dots and rests, with y from the top line of the tab.</summary>
 internal static class TabRhythm
 {
-    // Stems start clear of the lowest fret number and are long enough for three beams.
+    // Stems start clear of the outer fret number and are long enough for three beams.
     private const double StemGap = 1.15;
     private const double StemLength = 3.5;
 
-    // A half note has the lower half of a stem, so that it differs from a quarter.
+    // A half note has the outer half of a stem, so that it differs from a quarter.
     private const double HalfShare = 0.5;
 
     private const double DotGap = 0.35;
 
-    // White between the bottom line and a rest.
+    // White between the outer line and a rest.
     private const double RestGap = 0.3;
 
-    /// <summary>How far a rest moves down under a number on the bottom line: to where the stems begin.</summary>
+    /// <summary>How far a rest moves away from a number on the outer line: to where the stems begin.</summary>
     public const double RestDrop = StemGap - RestGap;
 
     /// <summary>y of the bottom line.</summary>
     public static double BottomLine(int strings) => (strings - 1) * FretNumbers.LineDistance;
 
-    /// <summary>y where the stems begin.</summary>
-    public static double StemTop(int strings) => BottomLine(strings) + StemGap;
+    /// <summary>y where the stems of a side begin.</summary>
+    public static double StemStart(int strings, bool above) => above ? -StemGap : BottomLine(strings) + StemGap;
 
-    /// <summary>y where the stems end.</summary>
-    public static double StemBottom(int strings) => StemTop(strings) + StemLength;
+    /// <summary>y where the stems of a side end.</summary>
+    public static double StemEnd(int strings, bool above) => above ? -StemGap - StemLength : BottomLine(strings) + StemGap + StemLength;
 
-    /// <summary>Stem (unless beamed or whole), flag, dots or rest of an event; beams are drawn apart.</summary>
+    /// <summary>Stem (unless beamed or whole), flag, dots or rest of an event, on the side of its stem; beams are drawn apart.</summary>
     public static ImmutableArray<Mark> MarksOf(EventPlan e, int strings)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var value = e.Event.Value;
-        var (top, bottom) = (StemTop(strings), StemBottom(strings));
+        var above = e.Stem == StemDirection.Up;
         if (e.Event.IsRest)
         {
-            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, BottomLine(strings) + RestGap);
+            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, above ? -RestGap : BottomLine(strings) + RestGap);
             return marks.ToImmutable();
         }
+        var (start, end) = (StemStart(strings, above), StemEnd(strings, above));
         var half = Ink.Defaults.StemThickness / 2;
         if (e.HasStem)
         {
-            var from = value.Base == NoteBase.Half ? top + (StemLength * HalfShare) : top;
-            marks.Add(Ink.Upright(e.Centre, from, bottom, half * 2, MarkRole.Stem, e.Origin));
-            if (!e.IsBeamed && value.Flags > 0) marks.Add(Ink.At(FlagGlyphs.Name(value.Flags, StemDirection.Down), e.Centre - half, bottom, MarkRole.Flag, e.Origin));
+            var from = value.Base == NoteBase.Half ? start + ((end - start) * HalfShare) : start;
+            marks.Add(Ink.Upright(e.Centre, Math.Min(from, end), Math.Max(from, end), half * 2, MarkRole.Stem, e.Origin));
+            if (!e.IsBeamed && value.Flags > 0) marks.Add(Ink.At(FlagGlyphs.Name(value.Flags, e.Stem), e.Centre - half, end, MarkRole.Flag, e.Origin));
         }
         // The dots of a flagged note stand behind its flag.
         var right = marks.Count > 0 ? marks.Max(m => m.Bounds.Right) : e.Centre + half;
-        AddDots(marks, e, right + DotGap, top + (StemLength * HalfShare / 2));
+        AddDots(marks, e, right + DotGap, start + ((end - start) * HalfShare / 2));
         return marks.ToImmutable();
     }
 
-    // Rests stand so high that beams pass below them.
-    private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, double top)
+    // Rests stand so near to the tab that beams pass beyond them.
+    private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, bool above, double edge)
     {
         // Whole and half rests bring the line they hang from or sit on.
         var name = e.Event.Value.Base switch
@@ -64,7 +65,8 @@ internal static class TabRhythm
             NoteBase.Half => "restHalfLegerLine",
             _ => RestGlyphs.Name(e.Event.Value.Base, 0),
         };
-        var y = top - Ink.Glyph(name).Bounds.Top;
+        var bounds = Ink.Glyph(name).Bounds;
+        var y = edge - (above ? bounds.Bottom : bounds.Top);
         var rest = Ink.Centred(name, e.Centre, y, MarkRole.Rest, e.Origin);
         marks.Add(rest);
         AddDots(marks, e, rest.Bounds.Right + DotGap, y - 0.5);

@@ -1,0 +1,42 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving.Tests;
+
+/// <summary>The rhythm of a tab that stands alone: common practice.</summary>
+public class TabRhythmTests
+{
+    [Fact]
+    public void One_voice_has_its_stems_below()
+    {
+        var system = Drawn.System(ScoreText.Parse("E2:1 F2:1 G2:2", layout: StaffLayout.Tab));
+        system.Of(MarkRole.Stem).Count.ShouldBe(3);
+        system.Of(MarkRole.Stem).ShouldAllBe(s => s.Bounds.Top > system.StaffBottom);
+    }
+
+    [Fact]
+    public void Of_two_voices_each_has_its_rhythm_on_its_side()
+    {
+        var system = Drawn.System(ScoreText.Parse("D3:1/2 E3:1/2 D3:1/3 E3:1/3 F3:1/3 r:1 E3:1", layout: StaffLayout.Tab, lower: "E1:3/2 F1:1/2 r:1 G1:1", header: h => h with { ShowFingers = true }));
+        Above(0, MarkRole.Stem).ShouldBe(6);
+        Above(0, MarkRole.Beam).ShouldBe(2);
+        Above(0, MarkRole.Rest).ShouldBe(1);
+        Above(0, MarkRole.Tuplet).ShouldBeGreaterThan(0);
+        Below(1, MarkRole.Stem).ShouldBe(3);
+        Below(1, MarkRole.Flag).ShouldBe(1);
+        Below(1, MarkRole.Rest).ShouldBe(1);
+        Above(1, MarkRole.Stem).ShouldBe(0);
+        Below(0, MarkRole.Stem).ShouldBe(0);
+
+        int Above(int voice, MarkRole role) => system.Of(role).Count(m => m.Origin.Voice == voice && m.Bounds.Bottom < system.StaffTop);
+        int Below(int voice, MarkRole role) => system.Of(role).Count(m => m.Origin.Voice == voice && m.Bounds.Top > system.StaffBottom);
+    }
+
+    // Fingers stand on the side of their voice, outside its stems.
+    [Fact]
+    public void Fingers_of_two_voices_stand_outside_their_stems()
+    {
+        var system = Drawn.System(ScoreText.Parse("D3:1!f1 E3:1!f3 D3:2!f1", layout: StaffLayout.Tab, lower: "F1:2!f1 G1:2!f3", header: h => h with { ShowFingers = true }));
+        system.Of(MarkRole.Finger).ShouldAllBe(f => f.Origin.Voice == 0 ? f.Bounds.Bottom < system.StaffTop - 3 : f.Bounds.Top > system.StaffBottom + 3);
+        system.Of(MarkRole.Finger).Count.ShouldBe(5);
+    }
+}
