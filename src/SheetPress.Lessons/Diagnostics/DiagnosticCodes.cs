@@ -485,6 +485,9 @@ public static class DiagnosticCodes
     /// <summary>A pitch that is no natural harmonic.</summary>
     public const string NoHarmonic = "no-harmonic";
 
+    /// <summary>A change of clef or tempo where it cannot be.</summary>
+    public const string MisplacedChange = "misplaced-change";
+
     /// <summary>A slur with one end.</summary>
     public const string OpenSlur = "open-slur";
 

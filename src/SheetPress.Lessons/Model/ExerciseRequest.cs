@@ -23,6 +23,8 @@ public sealed record ExerciseRequest
     public RhythmPattern? Rhythm { get; init; }
     /// <summary>Tempo of its own, or null for the lesson's.</summary>
     public Tempo? Tempo { get; init; }
+    /// <summary>The share of its full tempo at which a step of a ladder is played; changes of tempo in its line are slowed by it.</summary>
+    public double TempoShare { get; init; } = 1;
     /// <summary>Level of its own, or null for the lesson's.</summary>
     public int? Level { get; init; }
     /// <summary>Where on the neck it is to be played.</summary>

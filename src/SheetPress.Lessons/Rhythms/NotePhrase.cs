@@ -10,6 +10,12 @@ internal sealed record NotePhrase(NoteValue Value)
     /// <summary>Notes of its tuplet, 0 outside tuplets.</summary>
     public int Tuplet { get; init; }
 
+    /// <summary>Notes of the tuplet that lies within its tuplet, 0 where none does.</summary>
+    public int InnerTuplet { get; init; }
+
+    /// <summary>The time that it takes of its outer tuplet as that is written, in quarter notes; null where there is no inner one.</summary>
+    public Fraction? InnerTime { get; init; }
+
     /// <summary>How many.</summary>
     public int Count { get; init; } = 1;
 

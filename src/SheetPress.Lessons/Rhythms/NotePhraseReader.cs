@@ -6,7 +6,8 @@ namespace SheetPress.Lessons;
 
 /// <summary>
 /// Reads one note value. In words: a number, "dotted" or "double-dotted", "triplet", the name, then "notes", "triplets" or "rest" as in
-/// "3 triplet eighths", "quarter triplets", "dotted half rest". In letters: r for a rest, the letter, points, the number of a tuplet.
+/// "3 triplet eighths", "quarter triplets", "dotted half rest". In letters: r for a rest, the letter, points, the number of a tuplet;
+/// e3in3 is an eighth of a triplet that lies within a triplet.
 /// </summary>
 internal sealed class NotePhraseReader(ImmutableArray<LocatedText> words, int at, DiagnosticBag bag)
 {
@@ -116,6 +117,12 @@ internal sealed class NotePhraseReader(ImmutableArray<LocatedText> words, int at
         var dots = 0;
         for (; at < word.Length && word[at] == '.' && dots < 2; at++) dots++;
         var tuplet = at < word.Length && word[at] is >= '2' and <= '7' ? word[at++] - '0' : 0;
+        if (word[at..] is ['i', 'n', '3' or '5' or '6' or '7'] && tuplet is 3 or 5 or 6 or 7)
+        {
+            var outer = word[^1] - '0';
+            var nested = new NoteValue(noteBase.Value, dots, tuplet * outer, InTheTimeOf(tuplet) * InTheTimeOf(outer));
+            return new NotePhrase(nested) { Tuplet = outer, InnerTuplet = tuplet, InnerTime = nested.WrittenDuration * new Fraction(InTheTimeOf(tuplet), tuplet), IsRest = isRest };
+        }
         if (at < word.Length) return null;
         var value = tuplet == 0 ? new NoteValue(noteBase.Value, dots) : new NoteValue(noteBase.Value, dots, tuplet, InTheTimeOf(tuplet));
         return new NotePhrase(value) { Tuplet = tuplet, IsRest = isRest };

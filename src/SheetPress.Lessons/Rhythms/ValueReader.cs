@@ -7,7 +7,7 @@ namespace SheetPress.Lessons;
 /// <summary>
 /// Reads a rhythm of note values. In words: "quarters" or "dotted quarters" fill the bar; "half, quarter, 2 eighths", "eighth rest",
 /// "triplet eighth", "quarter + eighth" (tied). In letters: w h q e s t from whole to thirty-second, a point behind for a dot, a number
-/// behind for a tuplet (e3 is one of three in the time of two, s5 of five in the time of four), r in front for a rest: "q. e h",
+/// behind for a tuplet (e3 is one of three in the time of two, s5 of five in the time of four, e3in3 of three within such a triplet), r in front for a rest: "q. e h",
 /// "e3 e3 e3", "q rq". Marks follow a colon: "e:ghost", "s:thumb:accent". "|" parts bars and lets each be checked.
 /// </summary>
 /// <param name="meter">The meter it is for.</param>
@@ -23,7 +23,7 @@ internal sealed class ValueReader(Meter meter, DiagnosticBag bag)
     private LocatedText? _tie;
     private bool _fine = true;
 
-    private sealed record Value(Fraction Duration, int Tuplet, bool IsRest, StrokeMarks Marks, bool IsTied, int Bar, SourceSpan Span);
+    private sealed record Value(Fraction Duration, int Tuplet, bool IsRest, StrokeMarks Marks, bool IsTied, int Bar, SourceSpan Span, int InnerTuplet, Fraction? InnerTime);
 
     /// <summary>The pattern; null with the reasons reported.</summary>
     public RhythmPattern? Read(LocatedText text)
@@ -73,7 +73,7 @@ internal sealed class ValueReader(Meter meter, DiagnosticBag bag)
         if (tie is not null && (phrase.IsRest || _values[^1].IsRest)) Report(tie.Span, RhythmProblems.TieToRest());
         for (var n = 0; n < phrase.Count; n++)
         {
-            _values.Add(new Value(phrase.Value.Duration, phrase.Tuplet, phrase.IsRest, phrase.Marks, tie is not null && n == 0, _bar, span));
+            _values.Add(new Value(phrase.Value.Duration, phrase.Tuplet, phrase.IsRest, phrase.Marks, tie is not null && n == 0, _bar, span, phrase.InnerTuplet, phrase.InnerTime));
         }
     }
 
@@ -103,8 +103,10 @@ internal sealed class ValueReader(Meter meter, DiagnosticBag bag)
     {
         var at = Fraction.Zero;
         Value? open = null;
+        var inner = new InnerTuplets();
         foreach (var value in _values)
         {
+            if (!inner.Take(value.InnerTuplet, value.InnerTime, value.Span)) break;
             var isWhole = IsPowerOfTwo(at.Denominator);
             if (!isWhole && open is not null && value.Tuplet != open.Tuplet)
             {
@@ -114,7 +116,8 @@ internal sealed class ValueReader(Meter meter, DiagnosticBag bag)
             if (isWhole) open = value.Tuplet > 0 ? value : null;
             at += value.Duration;
         }
-        if (open is not null && !IsPowerOfTwo(at.Denominator)) Report(open.Span, RhythmProblems.TupletOpen(open.Tuplet));
+        if (inner.Open is { } span) Report(span, RhythmProblems.TupletOpen(inner.Tuplet));
+        else if (open is not null && !IsPowerOfTwo(at.Denominator)) Report(open.Span, RhythmProblems.TupletOpen(open.Tuplet));
     }
 
     private void CheckBars(LocatedText text)

@@ -8,7 +8,7 @@ internal static class MeasureRepeats
     {
         var isAsked = layout == StaffLayout.ChordChart ? frame.RepeatsPrevious : IsSimile(line, plan.Start, plan.Start + measure.Length);
         return isAsked && !frame.RepeatStart && frame.EndingStart.IsEmpty && before.RepeatEndTimes == 0
-            && before.Meter == measure.Meter && before.Length == measure.Length && before.Key == measure.Key
+            && before.Meter == measure.Meter && before.Length == measure.Length && before.Key == measure.Key && measure.ClefChange is null
             && (layout == StaffLayout.ChordChart ? SameChords(before, measure) : SameNotes(before, measure));
     }
 

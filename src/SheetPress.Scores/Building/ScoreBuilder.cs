@@ -10,12 +10,13 @@ public static class ScoreBuilder
     /// <param name="frame">The measures in written order; at least one.</param>
     /// <param name="line">The notes, timed from the start of the first measure. Measures after its end are filled with rests.</param>
     /// <param name="secondVoice">A lower voice in the same staff, or null. It is left out of measures where it is silent.</param>
-    /// <exception cref="ArgumentException">The frame is empty or has a measure longer than its meter; notes overlap, have no tones or leave the frame.</exception>
+    /// <exception cref="ArgumentException">The frame is empty or has a measure longer than its meter; notes overlap, have no tones or leave the frame; the line changes clef or tempo where no measure starts.</exception>
     /// <exception cref="UnwritableRhythmException">The rhythm of a measure cannot be written.</exception>
     public static Score Build(ScoreHeader header, IReadOnlyList<FrameMeasure> frame, Line line, Line? secondVoice = null)
     {
         if (frame.Count == 0) throw new ArgumentException("A score has at least one measure.", nameof(frame));
         var plans = MeasurePlan.Of(frame);
+        if (line.Changes.FirstOrDefault(c => !plans.Any(p => p.Start == c.Start)) is { } astray) throw new ArgumentException($"No measure starts at {astray.Start}, where the line changes clef or tempo.", nameof(line));
         var upper = new VoiceWriter(line, frame, plans);
         var lower = secondVoice is null ? null : new VoiceWriter(secondVoice, frame, plans);
         var loudness = LineDynamics.Of(line, frame, plans);
@@ -24,7 +25,7 @@ public static class ScoreBuilder
         {
             var voice = upper.Write(i);
             ImmutableArray<Voice> voices = lower?.Write(i) is { } second && second.Events.Any(e => !e.IsRest) ? [voice, second] : [voice];
-            var measure = ToMeasure(frame[i], plans[i].Number, voices, isLast: i == frame.Count - 1);
+            var measure = WithChanges(ToMeasure(frame[i], plans[i].Number, voices, isLast: i == frame.Count - 1), line, plans[i].Start);
             if (!loudness[i].IsEmpty) measure = measure with { Directions = [.. measure.Directions.Concat(loudness[i]).OrderBy(d => d.Offset)] };
             if (i > 0 && MeasureRepeats.IsOne(header.Layout, frame[i], plans[i], line, measures[i - 1], measure))
             {
@@ -50,6 +51,17 @@ public static class ScoreBuilder
             MeasuresPerSystem = header.MeasuresPerSystem,
             Measures = measures.MoveToImmutable(),
         };
+    }
+
+    private static Measure WithChanges(Measure measure, Line line, Fraction start)
+    {
+        foreach (var change in line.Changes)
+        {
+            if (change.Start != start) continue;
+            measure = measure with { ClefChange = change.Clef ?? measure.ClefChange };
+            if (change.Tempo is { } tempo) measure = measure with { Directions = [.. measure.Directions.Where(d => d.Kind != DirectionKind.Tempo || d.Offset > Fraction.Zero), Direction.OfTempo(Fraction.Zero, tempo)] };
+        }
+        return measure;
     }
 
     private static Measure ToMeasure(FrameMeasure frame, int number, ImmutableArray<Voice> voices, bool isLast) => new()

@@ -81,7 +81,22 @@ public sealed record LineNote
 /// <summary>A line of music over a progression: notes in order of start, not overlapping within the line.</summary>
 /// <param name="Notes">The notes.</param>
 /// <param name="Length">Whole length in quarter notes, rests at the end included.</param>
-public sealed record Line(ImmutableArray<LineNote> Notes, Fraction Length);
+public sealed record Line(ImmutableArray<LineNote> Notes, Fraction Length)
+{
+    /// <summary>Changes of clef and tempo in order of time, each at the start of a measure.</summary>
+    public ImmutableArray<LineChange> Changes { get; init; } = [];
+}
+
+/// <summary>What is another from a measure on.</summary>
+/// <param name="Start">Start of the measure in quarter notes from the start of the line.</param>
+public sealed record LineChange(Fraction Start)
+{
+    /// <summary>The new clef; null for the same as before.</summary>
+    public Clef? Clef { get; init; }
+
+    /// <summary>The new tempo, in place of one that the frame states there; null for no change by the line.</summary>
+    public Tempo? Tempo { get; init; }
+}
 
 /// <summary>One measure of the frame that a line is written into: the progression as the lesson states it.</summary>
 public sealed record FrameMeasure

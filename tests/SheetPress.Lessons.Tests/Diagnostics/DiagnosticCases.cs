@@ -18,7 +18,7 @@ internal static class DiagnosticCases
         DiagnosticCodes.BarStrokes, DiagnosticCodes.NoRhythm, DiagnosticCodes.RhythmTwice, DiagnosticCodes.MissingValue, DiagnosticCodes.TooManyBars,
         DiagnosticCodes.UnevenRepeat, DiagnosticCodes.NoChord, DiagnosticCodes.NoNextChord, DiagnosticCodes.CannotHold,
         DiagnosticCodes.PatternOfNothing, DiagnosticCodes.TonesAndLines, DiagnosticCodes.StyleNameTaken, DiagnosticCodes.PatternHasRhythm, DiagnosticCodes.OtherMeter, DiagnosticCodes.OffTheNeck, DiagnosticCodes.PinMisses,
-        DiagnosticCodes.WrongInstrument, DiagnosticCodes.NoSuchFinger, DiagnosticCodes.NoHarmonic, DiagnosticCodes.OpenSlur, DiagnosticCodes.NoRoom,
+        DiagnosticCodes.WrongInstrument, DiagnosticCodes.NoSuchFinger, DiagnosticCodes.NoHarmonic, DiagnosticCodes.OpenSlur, DiagnosticCodes.NoRoom, DiagnosticCodes.MisplacedChange,
     ];
 
     /// <summary>All cases.</summary>
@@ -190,6 +190,8 @@ internal static class DiagnosticCases
         (DiagnosticCodes.TieToNothing, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: «+» q q q q")),
         (DiagnosticCodes.TieToRest, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: q q q «+» rq")),
         (DiagnosticCodes.DoesNotFill, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: «dotted halves»")),
+        (DiagnosticCodes.TupletOpen, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: q3 q3 «e3in3» e3in3 q h")),
+        (DiagnosticCodes.TupletOpen, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: h q3 q3 «e3in3» e3in3")),
         (DiagnosticCodes.TupletOpen, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: q «e3» e3 q e3 q")),
         (DiagnosticCodes.RhythmTooFull, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: «q q q q q»")),
         (DiagnosticCodes.RhythmTooFull, MarkedLesson.With("exercises:\n  - style: roots\n    rhythm: q q q q | «h h e»")),

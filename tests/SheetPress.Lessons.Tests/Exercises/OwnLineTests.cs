@@ -200,6 +200,18 @@ public class OwnLineTests
     [InlineData("w R:slur | w R", "open-slur", "R:slur", "no end")]
     [InlineData("w R | w R:end-slur", "open-slur", "R:end-slur", "No slur")]
     [InlineData("h R:slur 5:slur | h R:end-slur 5", "open-slur", "5:slur", "before the one")]
+    [InlineData("q R [bass clef] 5 8 5 | w R", "mark-behind-chord", "[bass clef]", "first note")]
+    [InlineData("[bas clef] w R | w R", "unknown-mark", "[bas clef]", "no change")]
+    [InlineData("[treble] w R | w R", "unknown-mark", "[treble]", "no change")]
+    [InlineData("w R | [loud] w R", "unknown-mark", "[loud]", "no change")]
+    [InlineData("w R | [bass clef w R", "unclosed-mark", "[bass clef w R", "not closed")]
+    [InlineData("w R | [tempo fast] w R", "unknown-tempo", "fast", "fast")]
+    [InlineData("w R | [tempo] w R", "unknown-tempo", "[tempo]", "no tempo")]
+    [InlineData("w R | [tempo 4000] w R", "out-of-range", "4000", "20 to 400")]
+    [InlineData("[tempo 60] w R | w R", "misplaced-change", "[tempo 60]", "at the start")]
+    [InlineData("[treble clef] | w R", "empty-bar", "[treble clef]", "Bar 1")]
+    [InlineData("q3 R 5 e3in3 8 5 h R | w R", "tuplet-open", "8", "group of 3")]
+    [InlineData("h R q3 R 5 e3in3 8 5 s5in3 3 | w R", "tuplet-open", "8", "group of 3")]
     [InlineData(" ", "empty-line", " ", "no notes")]
     public void A_mistake_is_reported_at_its_place(string text, string code, string at, string says)
     {
@@ -211,6 +223,16 @@ public class OwnLineTests
         var found = bag.Items.First(d => d.Code == code);
         source.Text[found.Span.Start..found.Span.End].ShouldBe(at);
         found.Message.ShouldContain(says);
+    }
+
+    [Fact]
+    public void A_change_in_the_lower_voice_is_reported()
+    {
+        var lesson = LessonMaker.Lesson(TwoBars);
+        var request = LessonMaker.Request("own-line", ("line", "w G2 | w F2"), ("lower", "w C2 | [treble clef] w F1"));
+        var bag = new DiagnosticBag(new SourceText("test.yaml", ""));
+        request.Style.GenerateLower(new ExerciseContext(lesson, request, bag));
+        bag.Items.Select(d => d.Code).ShouldBe([DiagnosticCodes.MisplacedChange]);
     }
 
     [Fact]

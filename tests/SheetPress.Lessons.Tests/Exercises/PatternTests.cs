@@ -122,6 +122,7 @@ public class PatternTests
     [Theory]
     [InlineData("summary: x\nlines: q R\n", DiagnosticCodes.MissingEntry)]
     [InlineData("title: x\n", DiagnosticCodes.PatternOfNothing)]
+    [InlineData("title: x\nlines:\n  - '[treble clef] w R'\n", DiagnosticCodes.MisplacedChange)]
     [InlineData("title: x\nlines: q R\ntones: R\n", DiagnosticCodes.TonesAndLines)]
     [InlineData("title: x\nlines: R 5\n", DiagnosticCodes.MissingValue)]
     [InlineData("title: x\nlines: q R 5 8 5 8\n", DiagnosticCodes.BarLength)]

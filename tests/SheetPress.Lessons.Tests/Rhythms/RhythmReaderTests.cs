@@ -54,6 +54,7 @@ public class RhythmReaderTests
     [InlineData("4/4", "triplet eighths", "1/3 1/3 1/3")]
     [InlineData("4/4", "quarter triplets", "2/3 2/3 2/3")]
     [InlineData("4/4", "eighths:staccato", "1/2:Staccato")]
+    [InlineData("4/4", "q3 q3 e3in3 re3in3 e3in3 h", "2/3 2/3 2/9 -2/9 2/9 2")]
     [InlineData("4/4", "q q e e q", "1 1 1/2 1/2 1")]
     [InlineData("4/4", "q. e h", "3/2 1/2 2")]
     [InlineData("4/4", "h.. e", "7/2 1/2")]

@@ -5,7 +5,7 @@ using SheetPress.Theory;
 
 namespace SheetPress.Publishing.Tests.Torture;
 
-/// <summary>Scores of what lessons do not ask for, so that it stays engraved well: nested tuplets, changes of clef, marks in odd places.</summary>
+/// <summary>Scores of what lessons do not ask for, or seldom, so that it stays engraved well: nested tuplets of every kind, changes of clef with everything else, marks in odd places.</summary>
 internal static class NotationScores
 {
     /// <summary>All of them.</summary>

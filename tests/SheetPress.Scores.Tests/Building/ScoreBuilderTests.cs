@@ -87,6 +87,7 @@ public class ScoreBuilderTests
         Should.Throw<ArgumentException>(() => ScoreBuilder.Build(Lines.Header, [], new Line([], 0)));
         Should.Throw<ArgumentException>(() => ScoreBuilder.Build(Lines.Header, frame, new Line([], 5))).Message.ShouldContain("hold 4");
         Should.Throw<ArgumentException>(() => ScoreBuilder.Build(Lines.Header, frame, new Line([Lines.Note(0, 2, "A1"), Lines.Note(1, 1, "A1")], 4))).Message.ShouldContain("starts before");
+        Should.Throw<ArgumentException>(() => ScoreBuilder.Build(Lines.Header, frame, new Line([], 4) { Changes = [new LineChange(1) { Clef = Clef.Treble }] })).Message.ShouldContain("No measure starts at 1");
         Should.Throw<ArgumentException>(() => ScoreBuilder.Build(Lines.Header, [Lines.Measure("4/4", "5")], new Line([], 5)));
     }
 }

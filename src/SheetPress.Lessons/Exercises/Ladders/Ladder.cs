@@ -65,7 +65,7 @@ public static class Ladder
         {
             // Metronomes are set to whole, mostly even, numbers.
             var beats = part == 1 ? full.BeatsPerMinute : Math.Max(30, Math.Round(full.BeatsPerMinute * part / 2) * 2);
-            steps.Add((request with { Tempo = full with { BeatsPerMinute = beats } }, name));
+            steps.Add((request with { Tempo = full with { BeatsPerMinute = beats }, TempoShare = beats / full.BeatsPerMinute }, name));
         }
         return steps;
     }

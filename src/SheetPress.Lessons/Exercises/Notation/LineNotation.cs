@@ -28,6 +28,7 @@ internal static class LineNotation
           A value stands before the notes it is for and holds until the next one:
           quarter R 5 eighth 8 5 R 5, or by letters: q R 5 e 8 5 R 5.
           w h q e s t are whole to thirty-second; q. is dotted; e3 is an eighth of a triplet.
+          e3in3 is an eighth of a triplet within a triplet: q3 R 5 e3in3 8 5 3.
           Without values the notes take the exercise's rhythm; without one they share the bar equally.
 
         Marks follow a colon, several in a row: 8:pop  R:thumb:accent  5:hammer  R:string3:fret5
@@ -42,6 +43,10 @@ internal static class LineNotation
           ppp pp p mp mf f ff fff fp sfz            loud and soft, from this note on
           crescendo diminuendo end-hairpin          up to the next of these, or to end-hairpin
           stringN fretN fingerN                     fix the place on the neck, and the finger
+
+        Changes stand at the front of their bar and hold from there on
+          [treble clef] [bass clef]                 the staff in another clef
+          [tempo 60] [tempo half = 72]              another tempo
 
         With "lower" a second voice stands on the same staff, written like the line.
 

@@ -118,6 +118,21 @@ internal static class LineProblems
     public static Problem SlurInSlur() =>
         new(DiagnosticCodes.OpenSlur, Severity.Error, "A slur starts here before the one ahead of it has ended.", "End the first one with end-slur.");
 
+    public static Problem UnknownChange(string text, string? near) =>
+        new(DiagnosticCodes.UnknownMark, Severity.Error, $"'{text}' is no change of a line.", near is null ? "Write [bass clef], [treble clef], or a tempo such as [tempo 60]." : $"Did you mean [{near}]?") { Suggestion = near };
+
+    public static Problem ChangeBehindNote(string text) =>
+        new(DiagnosticCodes.MarkBehindChord, Severity.Error, $"'{text}' has to stand before the first note of its bar.", "Move it to the front of the bar, or into a bar of its own.");
+
+    public static Problem ChangeInPattern() =>
+        new(DiagnosticCodes.MisplacedChange, Severity.Error, "A pattern goes over any bar and changes neither clef nor tempo.", "Write it into a line of your own, or into the progression.");
+
+    public static Problem ChangeInLower() =>
+        new(DiagnosticCodes.MisplacedChange, Severity.Error, "Both voices share a staff and a tempo.", "Write the change into the line above.");
+
+    public static Problem TempoAtStart() =>
+        new(DiagnosticCodes.MisplacedChange, Severity.Error, "The tempo at the start is that of the exercise.", "Write it beside the line, as in tempo: 60, or put it into a later bar.");
+
     private static string Notes(int count) => count == 1 ? "one note" : string.Create(CultureInfo.InvariantCulture, $"{count} notes");
 
     private static string Beats(Fraction quarters, Meter meter)

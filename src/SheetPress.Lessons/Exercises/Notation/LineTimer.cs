@@ -13,7 +13,8 @@ internal readonly record struct LineBar(Fraction Length, Meter Meter, ImmutableA
 internal sealed class LineTimer(DiagnosticBag bag)
 {
     private readonly List<WrittenNote> _notes = [];
-    private NoteValue? _value;
+    private readonly List<WrittenChange> _changes = [];
+    private ValueToken? _value;
     private Fraction _at;
 
     /// <summary>The line with its times; null with the reasons reported.</summary>
@@ -28,13 +29,15 @@ internal sealed class LineTimer(DiagnosticBag bag)
         {
             var start = _at;
             if (bars[i].Count == 0) continue;
-            if (bars[i].Find(t => t is RepeatBarToken) is RepeatBarToken repeat) RepeatBar(bars[i], repeat, i, frame);
-            else if (hasValues) ByValues(bars[i], i, frame[i]);
-            else if (usesRhythm) ByRhythm(bars[i], i, frame[i]);
-            else ByShares(bars[i], i, frame[i]);
+            var words = TakeChanges(bars[i], frame[i].Meter);
+            if (words.Count == 0) bag.Add(bars[i][^1].Word.Span, LineProblems.EmptyBar(i + 1));
+            else if (words.Find(t => t is RepeatBarToken) is RepeatBarToken repeat) RepeatBar(words, repeat, i, frame);
+            else if (hasValues) ByValues(words, i, frame[i]);
+            else if (usesRhythm) ByRhythm(words, i, frame[i]);
+            else ByShares(words, i, frame[i]);
             _at = start + frame[i].Length;
         }
-        return bag.Items.Count > problems ? null : new WrittenLine(_notes, _at, Math.Min(bars.Count, frame.Count));
+        return bag.Items.Count > problems ? null : new WrittenLine(_notes, _at, Math.Min(bars.Count, frame.Count)) { Changes = _changes };
     }
 
     /// <summary>
@@ -46,13 +49,27 @@ internal sealed class LineTimer(DiagnosticBag bag)
         var problems = bag.Items.Count;
         foreach (var token in bars[0])
         {
-            if (token is ValueToken value) _value = value.Value;
+            if (token is ValueToken value) _value = value;
             else if (token is RepeatBarToken) bag.Add(token.Word.Span, LineProblems.NothingToRepeat());
-            else if (_value is { } current) Put(token, current.Duration, null);
+            else if (_value is { } current) Put(token, current.Value.Duration, null);
             else bag.Add(token.Word.Span, LineProblems.MissingValue());
         }
         if (_at > meter.MeasureLength) bag.Add(SpanOf(bars[0]), LineProblems.BarLength(1, _at, meter.MeasureLength, meter));
         return bag.Items.Count > problems ? null : new WrittenLine(_notes, _at, 1);
+    }
+
+    // Notes the changes at the front of a bar and gives the words behind them.
+    private List<LineToken> TakeChanges(List<LineToken> bar, Meter meter)
+    {
+        var words = new List<LineToken>(bar.Count);
+        foreach (var token in bar)
+        {
+            if (token is not (ClefToken or TempoToken)) words.Add(token);
+            else if (words.Count > 0) bag.Add(token.Word.Span, LineProblems.ChangeBehindNote(token.Word.Value));
+            else if (token is ClefToken clef) _changes.Add(new WrittenChange(_at, token.Word.Span) { IsBass = clef.IsBass });
+            else if (TempoReader.Read(((TempoToken)token).Tempo, meter, bag) is { } tempo) _changes.Add(new WrittenChange(_at, token.Word.Span) { Tempo = tempo });
+        }
+        return words;
     }
 
     private void RepeatBar(List<LineToken> tokens, RepeatBarToken repeat, int bar, IReadOnlyList<LineBar> frame)
@@ -75,17 +92,24 @@ internal sealed class LineTimer(DiagnosticBag bag)
     private void ByValues(List<LineToken> tokens, int bar, LineBar frame)
     {
         var start = _at;
+        var inner = new InnerTuplets();
         foreach (var token in tokens)
         {
-            if (token is ValueToken value) _value = value.Value;
-            else if (_value is { } current) Put(token, current.Duration, null);
-            else
+            if (token is ValueToken value)
+            {
+                _value = value;
+                continue;
+            }
+            if (_value is not { } current)
             {
                 bag.Add(token.Word.Span, LineProblems.MissingValue());
                 return;
             }
+            if (!inner.Take(current.Phrase.InnerTuplet, current.Phrase.InnerTime, token.Word.Span)) break;
+            Put(token, current.Value.Duration, null);
         }
-        if (_at - start != frame.Length) bag.Add(SpanOf(tokens), LineProblems.BarLength(bar + 1, _at - start, frame.Length, frame.Meter));
+        if (inner.Open is { } open) bag.Add(open, RhythmProblems.TupletOpen(inner.Tuplet));
+        else if (_at - start != frame.Length) bag.Add(SpanOf(tokens), LineProblems.BarLength(bar + 1, _at - start, frame.Length, frame.Meter));
     }
 
     private void ByRhythm(List<LineToken> tokens, int bar, LineBar frame)

@@ -14,11 +14,13 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
         ("step-under-next", NextNote.StepUnder), ("step-over-next", NextNote.StepOver), ("fifth-of-next", NextNote.Fifth),
     ];
 
+    private static readonly string[] Changes = ["bass clef", "treble clef"];
+
     /// <summary>The bars with their words. Words that cannot be read are reported and left out.</summary>
     public List<List<LineToken>> Read(LocatedText text)
     {
         var bars = new List<List<LineToken>> { new() };
-        var words = SplitAtBarLines(text);
+        var words = LineWords.Of(text, bag);
         for (var i = 0; i < words.Count; i++)
         {
             if (words[i].Value == "|")
@@ -34,23 +36,6 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
         return bars;
     }
 
-    private static List<LocatedText> SplitAtBarLines(LocatedText text)
-    {
-        var words = new List<LocatedText>();
-        foreach (var word in text.Words())
-        {
-            var start = 0;
-            for (var at = 0; at <= word.Length; at++)
-            {
-                if (at < word.Length && word.Value[at] != '|') continue;
-                if (at > start) words.Add(word.Slice(start, at - start));
-                if (at < word.Length) words.Add(word.Slice(at, 1));
-                start = at + 1;
-            }
-        }
-        return words;
-    }
-
     private IEnumerable<LineToken> ReadWord(List<LocatedText> words, ref int at)
     {
         var word = words[at];
@@ -60,12 +45,32 @@ internal sealed class LineTokenReader(DiagnosticBag bag)
             case "-": return [new HoldToken(word)];
             case "same" or "simile": return [new RepeatBarToken(word, word.Value == "simile")];
         }
+        if (word.Value[0] == '[') return ReadChange(word) is { } change ? [change] : [];
         if (ReadValue(words, ref at) is { } value)
         {
-            var token = new ValueToken(word, value.Value);
+            var token = new ValueToken(word, value);
             return value.IsRest ? [token, new RestToken(word)] : [token];
         }
         return ReadNote(word) is { } note ? [note] : [];
+    }
+
+    // "[bass clef]", "[treble clef]", "[tempo 60]".
+    private LineToken? ReadChange(LocatedText word)
+    {
+        var inner = word.Slice(1, word.Length - 2).Trim();
+        var lower = inner.Value.ToLowerInvariant();
+        switch (lower)
+        {
+            case "bass clef" or "treble clef":
+                return new ClefToken(word, lower == "bass clef");
+            case "bass" or "treble" or "clef bass" or "clef treble":
+                bag.Add(word.Span, LineProblems.UnknownChange(inner.Value, lower.Contains("bass", StringComparison.Ordinal) ? Changes[0] : Changes[1]));
+                return null;
+        }
+        if (lower.StartsWith("tempo ", StringComparison.Ordinal)) return new TempoToken(word, inner.Slice(6, inner.Length - 6).Trim());
+        if (lower == "tempo") bag.Add(word.Span, FieldProblems.UnknownTempo(inner.Value));
+        else bag.Add(word.Span, LineProblems.UnknownChange(inner.Value, NearestWord.Find(lower, Changes)));
+        return null;
     }
 
     // A value is one letter form, or words up to a rest, which stands for itself in a line. A number in front would be a degree.

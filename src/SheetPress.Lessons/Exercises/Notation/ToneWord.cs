@@ -74,4 +74,20 @@ internal readonly record struct NeckPin(int? String, int? Fret, int? Finger = nu
 }
 
 /// <summary>A line as written: its notes and its length in quarter notes. Rests are gaps.</summary>
-internal sealed record WrittenLine(IReadOnlyList<WrittenNote> Notes, Fraction Length, int Bars);
+internal sealed record WrittenLine(IReadOnlyList<WrittenNote> Notes, Fraction Length, int Bars)
+{
+    /// <summary>Changes of clef and tempo in order of time.</summary>
+    public IReadOnlyList<WrittenChange> Changes { get; init; } = [];
+}
+
+/// <summary>A change of clef or tempo at the start of a bar of a written line.</summary>
+/// <param name="Start">Quarter notes from the start of the line.</param>
+/// <param name="Span">Where it is written.</param>
+internal sealed record WrittenChange(Fraction Start, SourceSpan Span)
+{
+    /// <summary>Whether the new clef is the bass clef; null for no new clef.</summary>
+    public bool? IsBass { get; init; }
+
+    /// <summary>The new tempo; null for none.</summary>
+    public Tempo? Tempo { get; init; }
+}

@@ -46,11 +46,23 @@ internal sealed class OwnLine : ExerciseStyle
         var line = new LineTimer(bag).Time(bars, Frame(context), context.Request.Rhythm is not null);
         if (line is null) return empty;
         CheckSlurs(line, bag);
+        if (!CheckChanges(line, option, bag)) return empty;
         if (measures.Length % line.Bars != 0) bag.Add(text.Span, LineProblems.UnevenRepeat(line.Bars, measures.Length));
         var track = HarmonyTrack.Of(context);
         var placed = Rounds(context, line, track, text.Span);
         if (bag.HasErrors && !hadErrors) return empty;
-        return new WrittenLinePlayer(context, track, context.Request.Word("degrees") == "key" ? PlayerManner.OwnLineInKey : PlayerManner.OwnLine).Play(placed);
+        return new WrittenLinePlayer(context, track, context.Request.Word("degrees") == "key" ? PlayerManner.OwnLineInKey : PlayerManner.OwnLine).Play(placed) with { Changes = LineChanges.Of(context, line) };
+    }
+
+    private static bool CheckChanges(WrittenLine line, string option, DiagnosticBag bag)
+    {
+        var problems = bag.Items.Count;
+        foreach (var change in line.Changes)
+        {
+            if (option == "lower") bag.Add(change.Span, LineProblems.ChangeInLower());
+            else if (change.Tempo is not null && change.Start == Fraction.Zero) bag.Add(change.Span, LineProblems.TempoAtStart());
+        }
+        return bag.Items.Count == problems;
     }
 
     private static void CheckSlurs(WrittenLine line, DiagnosticBag bag)

@@ -109,6 +109,7 @@ internal sealed class PatternReader(DiagnosticBag bag)
         var errors = bag.Items.Count;
         var bars = new LineTokenReader(bag).Read(text);
         if (bars.TrueForAll(b => b.Count == 0)) bag.Add(text.Span, LineProblems.EmptyLine());
+        foreach (var token in bars.SelectMany(b => b)) if (token is ClefToken or TempoToken) bag.Add(token.Word.Span, LineProblems.ChangeInPattern());
         if (bag.Items.Count > errors) return null;
         var line = new LineTimer(bag).TimeByValues(bars, meter);
         return line is null ? null : new PatternLine(line, meter, level, over);
