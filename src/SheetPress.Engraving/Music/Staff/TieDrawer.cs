@@ -51,23 +51,25 @@ internal static class TieDrawer
         else end = to!.X + to.Plan.Heads[target].Left + (outer ? OuterInset : -InnerGap);
         if (target < 0 && to is not null) end = Math.Min(end, start + HalfTie);
         var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
-        canvas.Add(InRoom(canvas, start, end, isFree, (right, turned) => Shape(outer, start, right, StepOf(head, above != turned), above != turned, from.Plan.Origin)));
+        CurveMark Tie(double left, double right, bool up) => Shape(outer, left, right, StepOf(head, up), up, from.Plan.Origin);
+        var (tie, turned) = InRoom(canvas, start, end, isFree, (right, turned) => Tie(start, right, above != turned));
+        canvas.AddAll(TieAtSigns.Pass(canvas, tie, above != turned, (left, right) => Tie(left, right, above != turned)));
     }
 
     // Sooner, or on the other side where the tie is free to, rather than into an accidental.
-    private static CurveMark InRoom(StaffCanvas canvas, double start, double end, bool isFree, Func<double, bool, CurveMark> shape)
+    private static (CurveMark Tie, bool Turned) InRoom(StaffCanvas canvas, double start, double end, bool isFree, Func<double, bool, CurveMark> shape)
     {
         var usual = shape(end, false);
         var room = new InkRoom(canvas, start, end + AccidentalGap, m => m.Role == MarkRole.Accidental);
-        if (room.IsFree(usual, AccidentalGap)) return usual;
+        if (room.IsFree(usual, AccidentalGap)) return (usual, false);
         foreach (var turned in isFree ? (ReadOnlySpan<bool>)[false, true] : [false])
         {
             for (var right = end; right >= Math.Min(end, start + ShortestTie); right -= EndStep)
             {
-                if (shape(right, turned) is var tie && room.IsFree(tie, AccidentalGap)) return tie;
+                if (shape(right, turned) is var tie && room.IsFree(tie, AccidentalGap)) return (tie, turned);
             }
         }
-        return usual;
+        return (usual, false);
     }
 
     private static void DrawInto(SystemFrame frame, StaffCanvas canvas, PlacedEvent to, int index)
@@ -77,7 +79,7 @@ internal static class TieDrawer
         var end = to.X + head.Left + (outer ? OuterInset : -InnerGap);
         var start = Math.Min(end - HalfTie, Math.Max(frame.Boundaries[0].Boundary.Right + EdgeGap, end - (2 * HalfTie)));
         start = Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset);
-        canvas.Add(InRoom(canvas, start, end, isFree: false, (right, _) => Shape(outer, start, right, StepOf(head, above), above, to.Plan.Origin)));
+        canvas.Add(InRoom(canvas, start, end, isFree: false, (right, _) => Shape(outer, start, right, StepOf(head, above), above, to.Plan.Origin)).Tie);
     }
 
     // A slash is twice as tall as a head.

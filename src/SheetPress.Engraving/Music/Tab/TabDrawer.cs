@@ -18,12 +18,15 @@ internal static class TabDrawer
             {
                 var number = mark.Transform(1, e.X, 0);
                 // Both voices may stop the same string at the same moment: one number says so.
-                if (!numbers.Exists(n => n.Bounds.Overlaps(number.Bounds))) numbers.Add(number);
+                if (!numbers.Exists(n => IsSame(n.Bounds, number.Bounds))) numbers.Add(number);
             }
         }
         DrawLines(frame, canvas, strings, numbers);
         canvas.AddAll(numbers);
     }
+
+    // The brackets of a number reach down to the numbers of the next string: those are others.
+    private static bool IsSame(Box a, Box b) => a.Overlaps(b) && Math.Abs(a.Top + a.Bottom - b.Top - b.Bottom) < FretNumbers.LineDistance;
 
     private static void DrawLines(SystemFrame frame, StaffCanvas canvas, int strings, List<Mark> numbers)
     {

@@ -71,7 +71,8 @@ internal static class TabJoins
             if (from.Plan.Event.Tones[i].Position is not { } a || to.Plan.Event.Tones[i].Position is not { } b) continue;
             if (NumberBox(from, a, sizes) is not { } left || NumberBox(to, b, sizes) is not { } right) continue;
             var rise = a.String != b.String ? 0 : Math.Sign(b.Fret - a.Fret) * SlideRise;
-            canvas.Add(Slide(left.Right + SlideGap, FretNumbers.LineY(a.String) + rise, right.Left - SlideGap, FretNumbers.LineY(b.String) - rise, from.Plan.Origin));
+            var line = Slide(left.Right + SlideGap, FretNumbers.LineY(a.String) + rise, right.Left - SlideGap, FretNumbers.LineY(b.String) - rise, from.Plan.Origin);
+            canvas.AddAll(NumberGaps.Break(line, canvas.Marks.Where(m => m.Role == MarkRole.FretNumber && m.Origin.Voice != line.Origin.Voice)));
         }
     }
 
