@@ -33,6 +33,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             {
                 right = Math.Max(right, mark.Bounds.Right);
                 if (mark.Role is MarkRole.Notehead or MarkRole.LedgerLine) obstacles.Add(mark.Bounds);
+                else obstacles.AddRange(InkCover.Of(mark));
             }
         }
         for (var i = 0; i < drafts.Length; i++) AddAccidentals(marks[i], drafts[i], accidentals[i], obstacles);

@@ -16,6 +16,9 @@ internal static class VoiceSeparation
     // The brackets of a ghost note reach further up and down than its head.
     private const double GhostHalf = 0.75;
 
+    // The tie of far heads reaches this far from their middle.
+    private const double TieReach = 2.1;
+
     /// <summary>Shifts heads and rests of the lower and upper voice of a measure.</summary>
     public static void Apply(EventDraft[] upper, EventDraft[] lower)
     {
@@ -51,6 +54,16 @@ internal static class VoiceSeparation
         for (var move = 0; move < MostRestMoves && others.Any(d => Touches(rest, glyph, d)); move++) rest.RestY += away;
     }
 
+    // The tie of a note lies on the side of its voice, those of a chord on both, past all that comes before the note they lead to.
+    private static bool IsAtTie(EventDraft rest, MusicGlyph glyph, EventDraft tied)
+    {
+        if (!tied.Event.Tones.Any(t => t.TieStart)) return false;
+        var isChord = tied.Steps.Length > 1;
+        var top = StaffSteps.Y(tied.Steps[^1]) - (isChord || tied.Voice == 0 ? TieReach : 0);
+        var bottom = StaffSteps.Y(tied.Steps[0]) + (isChord || tied.Voice == 1 ? TieReach : 0);
+        return rest.RestY + glyph.Bounds.Top < bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > top - RestGap;
+    }
+
     private static bool Touches(EventDraft rest, MusicGlyph glyph, EventDraft other)
     {
         if (other.IsHidden || other.Event.Onset >= rest.Event.End || other.Event.End <= rest.Event.Onset) return false;
@@ -60,7 +73,8 @@ internal static class VoiceSeparation
             var sign = Ink.Glyph(RestGlyphs.Name(other.IsCentred ? NoteBase.Whole : other.Event.Value.Base, other.RestY)).Bounds;
             return rest.RestY + glyph.Bounds.Top < other.RestY + sign.Bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > other.RestY + sign.Top - RestGap;
         }
-        // A longer note that started before matters only where its head is: beside the rest when they start together.
+        // A longer note that started before matters only where its head is: beside the rest when they start together; or by its tie.
+        if (!rest.IsCentred && other.Event.Onset < rest.Event.Onset) return IsAtTie(rest, glyph, other);
         if (!rest.IsCentred && other.Event.Onset != rest.Event.Onset) return false;
         var half = other.Event.Tones.Any(t => t.Head == Notehead.Ghost) ? GhostHalf : 0.5;
         var (top, bottom) = (StaffSteps.Y(other.Steps[^1]) - half, StaffSteps.Y(other.Steps[0]) + half);

@@ -9,6 +9,9 @@ internal sealed class MeasureSprings
     // Staff and tab columns are compared with this many columns before them: ink that passes over or under a neighbour.
     private const int LookBack = 3;
 
+    // White between a note and the next of its voice, however far above or below it stands.
+    private const double NextNoteGap = 0.15;
+
     /// <summary>Springs and rods of a measure.</summary>
     public MeasureSprings(MeasureColumns measure)
     {
@@ -25,6 +28,7 @@ internal sealed class MeasureSprings
                 if (InkDistance.Between(columns[i - back], columns[i]) is var distance and > 0) rods.Add(new Rod(i - back, i, distance));
             }
         }
+        foreach (var voice in measure.Plan.Voices) AddVoiceRods(voice, columns, rods);
         AddRowRods(columns, rods);
         Inner = springs.MoveToImmutable();
         Rods = rods.ToImmutable();
@@ -51,6 +55,21 @@ internal sealed class MeasureSprings
 
     /// <summary>How far staff and tab ink of the last column reach to the right.</summary>
     public double ReachRight { get; }
+
+    // Notes that follow each other stand side by side: a head under the one before would read as a chord.
+    private static void AddVoiceRods(VoicePlan voice, ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)
+    {
+        EventPlan? before = null;
+        var (from, to) = (-1, -1);
+        foreach (var e in voice.Events)
+        {
+            if (e.IsHidden || e.IsCentred) continue;
+            do to++;
+            while (columns[to].Onset != e.Event.Onset);
+            if (before is not null) rods.Add(new Rod(from, to, before.Right - e.Left + NextNoteGap));
+            (before, from) = (e, to);
+        }
+    }
 
     private static void AddRowRods(ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)
     {

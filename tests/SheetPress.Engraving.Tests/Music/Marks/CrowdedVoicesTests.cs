@@ -65,6 +65,46 @@ public class CrowdedVoicesTests
         system.Of(MarkRole.Slur).ShouldContain(m => m.Origin.Staff == 1);
     }
 
+    // A rest of one voice stands outside the tie that the other draws past it.
+    [Fact]
+    public void Rests_keep_clear_of_the_ties_of_the_other_voice()
+    {
+        foreach (var held in (string[])["D4", "F4", "A4", "C5", "E5", "D4+F4", "F4+A4"])
+        {
+            Check($"r:1/2 {held}:2 r:3/2", "E3:1 r:1/2 E3:1/2 r:1/2 E3:3/2", StaffLayout.Staff, "guitar-6").ShouldBeEmpty(held);
+            Check("A5:1 r:1/2 A5:1/2 r:1/2 A5:3/2", $"r:1/2 {held}:2 r:3/2", StaffLayout.Staff, "guitar-6").ShouldBeEmpty(held);
+        }
+    }
+
+    // An accidental stands left of the rest of the other voice as it does of its head.
+    [Fact]
+    public void Accidentals_keep_clear_of_the_rests_of_the_other_voice()
+    {
+        foreach (var note in (string[])["C#3", "Eb3", "F#3", "A#3", "C#4"]) Check($"{note}:2 {note}:2", "r:2 E2:2", StaffLayout.Staff, "guitar-6").ShouldBeEmpty(note);
+    }
+
+    // Brackets reach down to the numbers of the next string, which are shown all the same.
+    [Fact]
+    public void A_number_under_a_bracketed_one_is_shown()
+    {
+        var numbers = Drawn.System(ScoreText.Parse("D2:1!gh r:3", lower: "A#1:1 r:3")).Of(MarkRole.FretNumber).OfType<TextMark>().Select(m => m.Run.Text);
+        numbers.ShouldBe(["(0)", "1"], ignoreOrder: true);
+    }
+
+    // A slide is broken where it passes a number of the other voice.
+    [Theory]
+    [InlineData("r:1 A#1:1 r:2")]
+    [InlineData("r:1 F2:1 r:2")]
+    [InlineData("r:1 F2:1!gh r:2")]
+    public void A_slide_passes_the_numbers_of_the_other_voice(string upper)
+    {
+        const string lower = "C3:2!sl F1:2";
+        Check(upper, lower, StaffLayout.Tab).ShouldBeEmpty();
+        var slides = Drawn.System(ScoreText.Parse(upper, lower: lower, layout: StaffLayout.Tab)).Of(MarkRole.Slide).OfType<LineMark>().ToList();
+        slides.Count.ShouldBe(2);
+        slides[0].To.X.ShouldBeLessThan(slides[1].From.X);
+    }
+
     // In a tab alone the dots of a flagged note stand behind its flag.
     [Fact]
     public void Dots_of_a_tab_keep_clear_of_flags() => Check("E2:3/4 r:1/4 r:1/4 E2:3/4 r:2", layout: StaffLayout.Tab).ShouldBeEmpty();

@@ -12,7 +12,7 @@ public class BeamedStemTests
         const string bar = "E1:1/4 A2:1/4 E1:1/4 A2:1/4 ";
         var score = ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 4)), key: "Ab major", layout: StaffLayout.Staff);
         var narrow = 0;
-        for (var width = 36; width < 60; width++)
+        for (var width = 38; width < 62; width++)
         {
             var system = ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems[0];
             if (system.StretchRatio < 1) narrow++;
