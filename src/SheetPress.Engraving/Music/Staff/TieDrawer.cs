@@ -44,11 +44,11 @@ internal static class TieDrawer
     {
         var head = from.Plan.Heads[index];
         var (outer, above) = Side(from, index);
-        var start = outer ? from.X + head.Right - (from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset) : RightOfDots(from, head) + InnerGap;
+        var start = outer ? from.X + head.Right - (from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset) : RightOfSecond(from, head) + InnerGap;
         var target = to is null ? -1 : IndexOf(to, head);
         double end;
         if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);
-        else end = to!.X + to.Plan.Heads[target].Left + (outer ? OuterInset : -InnerGap);
+        else end = outer ? to!.X + to.Plan.Heads[target].Left + OuterInset : LeftOfSecond(to!, to!.Plan.Heads[target]) - InnerGap;
         if (target < 0 && to is not null) end = Math.Min(end, start + HalfTie);
         var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
         CurveMark Tie(double left, double right, bool up) => Shape(outer, left, right, StepOf(head, up), up, from.Plan.Origin);
@@ -76,7 +76,7 @@ internal static class TieDrawer
     {
         var head = to.Plan.Heads[index];
         var (outer, above) = Side(to, index);
-        var end = to.X + head.Left + (outer ? OuterInset : -InnerGap);
+        var end = outer ? to.X + head.Left + OuterInset : LeftOfSecond(to, head) - InnerGap;
         var start = Math.Min(end - HalfTie, Math.Max(frame.Boundaries[0].Boundary.Right + EdgeGap, end - (2 * HalfTie)));
         start = Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset);
         canvas.Add(InRoom(canvas, start, end, isFree: false, (right, _) => Shape(outer, start, right, StepOf(head, above), above, to.Plan.Origin)).Tie);
@@ -88,16 +88,46 @@ internal static class TieDrawer
     private static CurveMark Shape(bool outer, double start, double end, int step, bool above, MarkOrigin origin) =>
         outer ? TieShape.Outer(start, end, step, above, origin) : TieShape.Inner(start, end, step, above, origin);
 
-    // A single note's tie curves away from its stem; in two voices to the side of the voice. In a chord the upper half of the
-    // ties curve up and the lower half down, and only the outermost one on the side without a stem lies outside the heads.
+    // A single note's tie curves away from its stem; in two voices to the side of the voice. In a chord the upper ties curve up
+    // and the lower ones down, and only the outermost one on the side without a stem lies outside the heads.
     private static (bool Outer, bool Above) Side(PlacedEvent e, int index)
     {
         var count = e.Plan.Heads.Length;
         var twoVoices = e.Measure.Plan.HasTwoVoices;
         if (count == 1) return (true, twoVoices ? e.Plan.Voice == 0 : !e.IsUp);
-        var above = twoVoices && count == 2 ? index == 1 : index >= (count + 1) / 2 || (count % 2 == 1 && index == count / 2 && !e.IsUp);
+        var above = index >= (twoVoices && count == 2 ? 1 : LowestAbove(e));
         var outermost = above ? index == count - 1 : index == 0;
         return (outermost && (e.IsUp != above || !e.Plan.HasStem), above);
+    }
+
+    // Index of the lowest head whose tie curves up: half of them do, unless the ties of a second have to part.
+    private static int LowestAbove(PlacedEvent e)
+    {
+        var heads = e.Plan.Heads;
+        var half = heads.Length % 2 == 1 && !e.IsUp ? heads.Length / 2 : (heads.Length + 1) / 2;
+        for (var distance = 0; distance < heads.Length; distance++)
+        {
+            foreach (var index in (ReadOnlySpan<int>)[half + distance, half - distance])
+            {
+                if (index > 0 && index < heads.Length && heads[index].Step - heads[index - 1].Step == 1) return index;
+            }
+        }
+        return half;
+    }
+
+    // A head on the other side of the stem stands in the way of the tie a second above or below it.
+    private static double LeftOfSecond(PlacedEvent e, HeadPlan head)
+    {
+        var left = e.X + head.Left;
+        foreach (var other in e.Plan.Heads) if (Math.Abs(other.Step - head.Step) <= 1) left = Math.Min(left, e.X + other.Left);
+        return left;
+    }
+
+    private static double RightOfSecond(PlacedEvent e, HeadPlan head)
+    {
+        var right = RightOfDots(e, head);
+        foreach (var other in e.Plan.Heads) if (Math.Abs(other.Step - head.Step) <= 1) right = Math.Max(right, e.X + other.Right);
+        return right;
     }
 
     private static double RightOfDots(PlacedEvent e, HeadPlan head)
