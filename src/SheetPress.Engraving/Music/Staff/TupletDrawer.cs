@@ -80,7 +80,7 @@ internal static class TupletDrawer
         var away = above ? -1 : 1;
         var (left, right) = (events[0].Left, events[^1].Right);
         var notes = events.Where(e => !e.Plan.Event.IsRest).ToList();
-        var slant = notes.Count < 2 ? 0 : Math.Clamp((edge(notes[^1]) - edge(notes[0])) * SlantShare, -MostSlant, MostSlant);
+        var slant = Slant(notes, above, edge);
         // Brackets stay outside the staff.
         var y = (above ? 0 : StaffSteps.BottomLine) + (away * BracketGap) + (slant * away > 0 ? 0 : -slant);
         var (leftY, rightY) = (y, y + slant);
@@ -96,6 +96,15 @@ internal static class TupletDrawer
         if (gapLeft > left) marks.Add(Line(left - (thickness / 2), leftY, gapLeft, At(gapLeft)));
         if (gapRight < right) marks.Add(Line(gapRight, At(gapRight), right + (thickness / 2), rightY));
         return marks;
+    }
+
+    // Stems of different lengths or directions tilt no bracket against the line of its notes.
+    private static double Slant(List<PlacedEvent> notes, bool above, Func<PlacedEvent, double> edge)
+    {
+        if (notes.Count < 2) return 0;
+        double Head(PlacedEvent e) => above ? e.Plan.TopHead : e.Plan.BottomHead;
+        var rise = edge(notes[^1]) - edge(notes[0]);
+        return (Head(notes[^1]) - Head(notes[0])) * rise <= 0 ? 0 : Math.Clamp(rise * SlantShare, -MostSlant, MostSlant);
     }
 
     private static SymbolLayout Number(int number, MarkOrigin origin)

@@ -122,6 +122,18 @@ public class MarkRulesTests
         lines.MinBy(l => l.Bounds.Left)!.Bounds.Bottom.ShouldBeGreaterThan(lines.MaxBy(l => l.From.X)!.Bounds.Top);
     }
 
+    /// <summary>Handbook rule, from memory: a bracket is level over notes of one pitch, and never slants against its notes.</summary>
+    [Theory]
+    [InlineData("G3+C4:2/3 G3+C4:1/3 r:3", 0)]
+    [InlineData("F3:2/3 B3:2/3 C4:2/3 r:2", 0)]
+    [InlineData("C3:2/3 E3:2/3 G3:2/3 r:2", -1)]
+    [InlineData("G3:2/3 E3:2/3 C3:2/3 r:2", 1)]
+    public void A_bracket_slants_with_its_notes_only(string notes, int direction)
+    {
+        var lines = Drawn.Staff(notes, "guitar-6").Of(MarkRole.Tuplet).OfType<LineMark>().OrderBy(l => l.To.X).ToList();
+        Math.Sign(Math.Round(lines[^1].From.Y - lines[0].From.Y, 3)).ShouldBe(direction);
+    }
+
     /// <summary>Common practice: words that belong to the way through a piece stand in line with the chord symbols where there is room.</summary>
     [Fact]
     public void Words_stand_in_line_with_the_chord_symbols()
