@@ -18,6 +18,9 @@ internal static class LineItems
     private const int AddressLength = 20;
     private const int FewestCarried = 3;
 
+    // A sign has no white of its own on its left, as letters have: so much of the em keeps a space before it a space.
+    private const double LeftBearing = 0.07;
+
     /// <summary>Makes the pieces of one line or paragraph; nothing in it forces a line end.</summary>
     /// <param name="inlines">The text; a <see cref="BreakInline"/> counts as a space.</param>
     /// <param name="style">How it looks.</param>
@@ -43,7 +46,14 @@ internal static class LineItems
         if (items.Count > 0) items[^1] = items[^1] with { Space = 0, CanBreak = true };
         return items;
 
-        void AddPiece(TextPiece piece) => items.Add(new(piece, 0, false, Level: levels.At(0)));
+        void AddPiece(TextPiece piece) => items.Add(new(items.Count > 0 && items[^1].Space > 0 ? WithBearing(piece, style.Size) : piece, 0, false, Level: levels.At(0)));
+    }
+
+    private static TextPiece WithBearing(TextPiece piece, double size)
+    {
+        var left = piece.Marks.Aggregate(Box.Empty, (box, mark) => box.Union(mark.Bounds)).Left;
+        var missing = (LeftBearing * size) - left;
+        return missing <= 0 || piece.Marks.IsEmpty ? piece : piece with { Marks = [.. piece.Marks.Select(m => m.Transform(1, missing, 0))], Width = piece.Width + missing };
     }
 
     private static void AddText(List<LineItem> items, TextInline inline, TextStyle style, double widest, double space, InlineLevels levels)

@@ -151,7 +151,7 @@ internal sealed class DiagramAssembler(BuiltLesson built, HandoutWording wording
         return NeckDiagrams.Scale(_instrument, scale, first, last, labels) with { Caption = NameOf(scale) };
     }
 
-    private static string NameOf(Scale scale) => $"{scale.Root.ToDisplayString()} {scale.Type.Name}";
+    private static string NameOf(Scale scale) => $"{scale.Root.ToDisplayString()} {scale.Type.ToDisplayString()}";
 
     // Round the lowest place of the root on the two lowest strings: from a fret below it, so that tones under the index finger show.
     private (int First, int Last) Range(NoteName root, int? from, int? to)

@@ -38,6 +38,18 @@ public class ParagraphSetterTests
         string[] Lines(string text) => [.. ParagraphSetter.Set([new TextInline(text)], style, 25).Select(l => string.Concat(l.Marks.OfType<TextMark>().Select(t => t.Run.Text)))];
     }
 
+    // A flat has no white on its left as a letter has; the space before it is no narrower for that.
+    [Fact]
+    public void A_space_before_a_flat_is_as_wide_as_one_before_a_letter()
+    {
+        double Gap(string roman)
+        {
+            var marks = ParagraphSetter.Set([new TextInline("leads to "), new RomanInline(roman)], Body, 100).Single().Marks;
+            return marks.Where(m => m.Role == MarkRole.Roman).Min(m => m.Bounds.Left) - marks.Where(m => m.Role != MarkRole.Roman).Max(m => m.Bounds.Right);
+        }
+        Gap("bII").ShouldBeGreaterThan(Gap("II") * 0.9);
+    }
+
     [Fact]
     public void Justified_lines_but_the_last_end_level_where_words_allow_it()
     {
