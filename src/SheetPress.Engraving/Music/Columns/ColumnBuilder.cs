@@ -13,6 +13,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     private const double ArcRoom = 0.8;
     private const double BendRoom = 1.6;
 
+    private const double HalfHead = 0.5;
+
     // Signs in the middle of a measure keep this much white on each side.
     private const double CentredGap = 1.2;
 
@@ -72,6 +74,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
                 else foreach (var box in InkCover.Of(mark)) boxes.Add(new LaneBox(Lane.Staff, box));
             }
             if (!e.Heads.IsEmpty) AddStem(boxes, e);
+            if (score.ShowFingers && !e.Heads.IsEmpty) AddFingers(boxes, e);
         }
         if (HasTab)
         {
@@ -87,6 +90,15 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         var half = Ink.Defaults.StemThickness / 2;
         boxes.Add(new LaneBox(Lane.Staff, new Box(e.StemX - half, Math.Min(e.StemTip, e.StemRoot), e.StemX + half, Math.Max(e.StemTip, e.StemRoot))));
         if (e.FlagBounds is { } flag) boxes.Add(new LaneBox(Lane.Staff, flag));
+    }
+
+    // The accidental of a note close behind may reach over the head: not into the numeral there, which would have to rise above it.
+    private static void AddFingers(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    {
+        var above = e.Voice == 0;
+        var tip = e.HasStem && (e.Stem == StemDirection.Up) == above ? e.StemTip : above ? e.TopHead - HalfHead : e.BottomHead + HalfHead;
+        var box = FingerDrawer.Room(e.Event, e.Centre, above ? Math.Min(0, tip) : Math.Max(StaffSteps.BottomLine, tip), above);
+        if (!box.IsEmpty) boxes.Add(new LaneBox(Lane.Staff, box));
     }
 
     // Below a tab that stands alone: dots and flags beside the stem, rests in its place.

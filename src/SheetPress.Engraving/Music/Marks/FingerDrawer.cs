@@ -1,4 +1,5 @@
 using System.Globalization;
+using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
@@ -13,6 +14,9 @@ internal static class FingerDrawer
     // goes over a stem that rises above the staff and is never squeezed in beside it.
     private const double Beside = 0.35;
 
+    // More than notes keep from each other, so that it is not less than the white it needs beside it.
+    private const double SideRoom = 0.1;
+
     /// <summary>Draws the fingers of a staff.</summary>
     /// <param name="frame">The system.</param>
     /// <param name="canvas">The staff or tab.</param>
@@ -23,21 +27,37 @@ internal static class FingerDrawer
         foreach (var e in frame.Events)
         {
             var above = e.Plan.Voice == 0;
-            var tones = e.Plan.Event.Tones.Where(t => t.Finger is not null && !t.TieStop).ToList();
-            if (tones.Count == 0) continue;
-            var marks = new List<Mark>();
-            var y = above ? -Gap : bottomLine + Gap;
-            // Outward from the staff: above it the lowest tone comes first, below it the highest.
-            if (!above) tones.Reverse();
-            foreach (var tone in tones)
-            {
-                var name = string.Create(CultureInfo.InvariantCulture, $"fingering{tone.Finger}");
-                var bounds = Ink.Glyph(name).Bounds;
-                marks.Add(Ink.Centred(name, e.Centre, above ? y - bounds.Bottom : y - bounds.Top, MarkRole.Finger, e.Plan.Origin with { Staff = staff }));
-                y += (above ? -1 : 1) * (bounds.Height + StackGap);
-            }
+            var marks = Stack(e.Plan.Event, e.Centre, above ? 0 : bottomLine, above, e.Plan.Origin with { Staff = staff });
+            if (marks.Count == 0) continue;
             var move = canvas.Place(marks, above, Gap, Beside);
             foreach (var mark in marks) e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
         }
+    }
+
+    /// <summary>The box of the fingers of an event beyond an edge, empty where it has none.</summary>
+    /// <param name="note">The event.</param>
+    /// <param name="centre">x of their middle.</param>
+    /// <param name="edge">y of the outermost ink of staff and note.</param>
+    /// <param name="above">Whether they stand above it.</param>
+    public static Box Room(ScoreEvent note, double centre, double edge, bool above)
+    {
+        var box = Stack(note, centre, edge, above, default).Aggregate(Box.Empty, (all, mark) => all.Union(mark.Bounds));
+        return box.IsEmpty ? box : box with { Left = box.Left - SideRoom, Right = box.Right + SideRoom };
+    }
+
+    // Outward from the staff: above it the lowest tone comes first, below it the highest.
+    private static List<Mark> Stack(ScoreEvent note, double centre, double edge, bool above, MarkOrigin origin)
+    {
+        var marks = new List<Mark>();
+        var y = edge + (above ? -Gap : Gap);
+        foreach (var tone in above ? note.Tones : note.Tones.Reverse())
+        {
+            if (tone.Finger is null || tone.TieStop) continue;
+            var name = string.Create(CultureInfo.InvariantCulture, $"fingering{tone.Finger}");
+            var bounds = Ink.Glyph(name).Bounds;
+            marks.Add(Ink.Centred(name, centre, above ? y - bounds.Bottom : y - bounds.Top, MarkRole.Finger, origin));
+            y += (above ? -1 : 1) * (bounds.Height + StackGap);
+        }
+        return marks;
     }
 }

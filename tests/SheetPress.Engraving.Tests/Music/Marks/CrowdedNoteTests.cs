@@ -140,4 +140,28 @@ public class CrowdedNoteTests
         var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("A2:1/3!f1!ss C3:1/3!f2 A2:1/3!f1!se r:1 ", 4)), layout: StaffLayout.Staff, lower: string.Concat(Enumerable.Repeat("E1:1/3!f1!ss A1:1/3!f2 E1:1/3!f1!se r:1 ", 4)), header: Fingers);
         ScoreEngraver.Engrave(score, 70, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty();
     }
+
+    // Common practice, from memory: a finger stands close over its note. The accidental behind it keeps its distance instead.
+    [Theory]
+    [InlineData("D2", "Db3")]
+    [InlineData("B2", "F#3")]
+    [InlineData("E2", "Bb2")]
+    public void A_finger_is_not_lifted_over_the_accidental_behind_it(string low, string high)
+    {
+        var text = string.Concat(Enumerable.Repeat($"{low}:1/4!f1 {high}:1/4!f4 ", 8));
+        var system = ScoreEngraver.Engrave(ScoreText.Parse(text, layout: StaffLayout.Staff, header: h => h with { ShowFingers = true }), 70, new EngravingOptions()).Systems[0];
+        var heads = system.Of(MarkRole.Notehead, 0).Single().Bounds;
+        var finger = system.Of(MarkRole.Finger, 0).Single().Bounds;
+        (Math.Min(0, heads.Top) - finger.Bottom).ShouldBeLessThan(0.5);
+    }
+
+    // Between numbers on one string a dash of the line is seen; a dot of it would read as a sign.
+    [Fact]
+    public void Between_fret_numbers_a_dash_of_the_line_is_seen()
+    {
+        var system = ScoreEngraver.Engrave(ScoreText.Parse(string.Concat(Enumerable.Repeat("F#3:1/4 G3:1/4 ", 8)), layout: StaffLayout.Tab), 50, new EngravingOptions()).Systems[0];
+        var pieces = system.Of(MarkRole.TabLine).Where(m => Math.Abs(m.Bounds.Top) < 0.1).ToList();
+        pieces.Count.ShouldBe(17);
+        pieces.ShouldAllBe(m => m.Bounds.Width > 0.3);
+    }
 }
