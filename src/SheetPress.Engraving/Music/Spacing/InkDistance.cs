@@ -5,7 +5,7 @@ internal static class InkDistance
 {
     // White between ink of neighbouring columns. Fret numbers need more, or 1 and 2 read as 12: enough that a dash of their line is seen between them, not a dot.
     private const double StaffGap = 0.3;
-    private const double TabGap = 0.68;
+    private const double TabGap = 0.65;
     private const double RowGap = 0.5;
     private const double ChordGap = 1.2;
 

@@ -162,6 +162,6 @@ public class CrowdedNoteTests
         var system = ScoreEngraver.Engrave(ScoreText.Parse(string.Concat(Enumerable.Repeat("F#3:1/4 G3:1/4 ", 8)), layout: StaffLayout.Tab), 50, new EngravingOptions()).Systems[0];
         var pieces = system.Of(MarkRole.TabLine).Where(m => Math.Abs(m.Bounds.Top) < 0.1).ToList();
         pieces.Count.ShouldBe(17);
-        pieces.ShouldAllBe(m => m.Bounds.Width > 0.3);
+        pieces.ShouldAllBe(m => m.Bounds.Width > 0.28);
     }
 }
