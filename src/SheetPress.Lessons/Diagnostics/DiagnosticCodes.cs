@@ -203,6 +203,9 @@ public static class DiagnosticCodes
     /// <summary>Nearly one of the words for marks.</summary>
     public const string UnknownMark = "unknown-mark";
 
+    /// <summary>Words over the music without their quotation marks.</summary>
+    public const string WordsForMark = "words-for-mark";
+
     /// <summary>A rehearsal mark as long as a sentence.</summary>
     public const string LongLabel = "long-label";
 

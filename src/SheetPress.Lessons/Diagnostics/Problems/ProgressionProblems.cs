@@ -36,6 +36,20 @@ public static class ProgressionProblems
     /// <summary>Nearly one of the words for marks.</summary>
     public static Problem UnknownMark(string text, string near) => new(DiagnosticCodes.UnknownMark, Severity.Error, $"'{text}' is no mark.", $"Did you mean [{near}]?") { Suggestion = near };
 
+    /// <summary>A change of key that does not say which.</summary>
+    public static Problem UnknownKeyForMark(string text) => Error(DiagnosticCodes.UnknownMark, $"'{text}' is no mark.", "A new key is written as in [key D] or [key G minor].");
+
+    /// <summary>A repeat in words.</summary>
+    public static Problem RepeatForMark(string text, string? times) =>
+        Error(DiagnosticCodes.UnknownMark, $"'{text}' is no mark.", $"Write |: where the repeat starts and :|{(times is null ? "" : " x" + times)} where it ends.");
+
+    /// <summary>A clef in a progression.</summary>
+    public static Problem ClefForMark(string text) => Error(DiagnosticCodes.UnknownMark, $"'{text}' is no mark of a progression.", "Clefs change in a line of your own: [treble clef] at the front of one of its bars.");
+
+    /// <summary>Words over the music that would be boxed like a rehearsal mark.</summary>
+    public static Problem WordsForMark(string text) =>
+        new(DiagnosticCodes.WordsForMark, Severity.Warning, $"'{text}' is printed as a rehearsal mark and changes nothing.", $"Write [\"{text}\"] for words over the music, [tempo 60] for a new tempo.");
+
     /// <summary>A rehearsal mark as long as a sentence.</summary>
     public static Problem LongLabel() => Error(DiagnosticCodes.LongLabel, "A rehearsal mark has at most 24 letters.", "Write a short name, and the rest in the notes.");
 

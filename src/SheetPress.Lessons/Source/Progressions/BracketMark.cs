@@ -110,6 +110,9 @@ internal sealed class BracketMark(DiagnosticBag bag)
     private void ReadRehearsal(ProgressionToken token, WrittenBar bar)
     {
         var text = token.Text.Value;
+        var instruction = LikelyInstruction.In(text);
+        if (instruction is not null) bag.Add(token.Span, instruction);
+        if (instruction is { Severity: Severity.Error }) return;
         if (text.Length >= 4 && NearestWord.Find(text, Words) is { } near)
         {
             bag.Add(token.Span, ProgressionProblems.UnknownMark(text, near));
