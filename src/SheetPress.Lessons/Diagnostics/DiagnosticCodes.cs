@@ -491,6 +491,9 @@ public static class DiagnosticCodes
     /// <summary>A change of clef or tempo where it cannot be.</summary>
     public const string MisplacedChange = "misplaced-change";
 
+    /// <summary>A hammer-on, pull-off or slide to no note, or to one on the wrong side.</summary>
+    public const string LostConnection = "lost-connection";
+
     /// <summary>A slur with one end.</summary>
     public const string OpenSlur = "open-slur";
 

@@ -77,6 +77,12 @@ internal sealed class DiagramReader(DiagramSurroundings around, DiagnosticBag ba
 
     private DiagramRequest? ReadMapping(MappingNode mapping)
     {
+        // "G7: open": the chord stands where the entry's name should.
+        if (mapping.Entries is [{ Name: var name }, ..] && !Names.Contains(name.Value) && (ChordParser.Parse(name.Value) is { Success: true, IsNoChord: false } || RomanNumeral.TryParse(name.Value, out _)))
+        {
+            bag.Add(name.Span, DiagramProblems.ChordForEntry(name.Value));
+            return null;
+        }
         var fields = new FieldReader(mapping, Names, "a diagram", bag);
         var frets = fields.JoinedText("frets", ' ') is { } range ? _neck.Range(range, "frets") : null;
         var common = new DiagramRequest(KindOf(fields), mapping.Span)
@@ -109,8 +115,9 @@ internal sealed class DiagramReader(DiagramSurroundings around, DiagnosticBag ba
     private void CheckEntries(MappingNode mapping, FieldReader fields, DiagramRequest request)
     {
         string[] given = [.. ((string[])["exercise", "grip", "shape", "scale"]).Where(fields.IsGiven)];
-        var isMeant = ((string[])["exercise", "grip", "shape", "scale", "chord"]).Any(fields.IsMeant);
-        if (given.Length == 0 && !fields.IsGiven("chord") && !isMeant && mapping.IsComplete) bag.Add(mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span, ExerciseProblems.DiagramOfNothing());
+        // An entry that is unknown may be what it shows, misspelt: that is one fault and not two.
+        var isUnknown = mapping.Entries.Any(e => !Names.Contains(e.Name.Value));
+        if (given.Length == 0 && !fields.IsGiven("chord") && !isUnknown && mapping.IsComplete) bag.Add(mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Name.Span, ExerciseProblems.DiagramOfNothing());
         if (given.Length > 1) bag.Add(fields.SpanOf(given[1]), ExerciseProblems.TwoSubjects());
         else if (fields.IsGiven("chord") && given is ["exercise" or "scale"]) bag.Add(fields.SpanOf(given[0] == "scale" ? "scale" : "chord"), ExerciseProblems.TwoSubjects());
         if (fields.IsGiven("measures") && request.Kind != DiagramKind.Path) bag.Add(fields.SpanOf("measures"), DiagramProblems.MeasuresOfNothing());

@@ -63,9 +63,6 @@ internal sealed class FieldReader
         _bag.Add(name.Span, FieldProblems.UnknownEntry(name.Value, place, near, known));
     }
 
-    /// <summary>Whether a name was likely meant by one that is unknown, which has been reported.</summary>
-    public bool IsMeant(string name) => _meant.Contains(name);
-
     /// <summary>Whether anything is written for a name, be it readable or not.</summary>
     public bool IsGiven(string name) => _entries.TryGetValue(name, out var entry) && entry.Value is not ScalarNode { IsEmpty: true };
 
@@ -82,7 +79,7 @@ internal sealed class FieldReader
     /// <param name="at">Where.</param>
     public void Require(string name, Problem problem, SourceSpan at)
     {
-        if (!IsGiven(name) && _mapping.IsComplete && !IsMeant(name)) _bag.Add(_entries.TryGetValue(name, out var entry) ? entry.Name.Span : at, problem);
+        if (!IsGiven(name) && _mapping.IsComplete && !_meant.Contains(name)) _bag.Add(_entries.TryGetValue(name, out var entry) ? entry.Name.Span : at, problem);
     }
 
     /// <summary>A text, its ends trimmed; null when there is none.</summary>

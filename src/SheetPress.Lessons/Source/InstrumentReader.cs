@@ -37,9 +37,26 @@ internal sealed class InstrumentReader(DiagnosticBag bag)
         }
         if (InstrumentCatalogue.Find(id) is { } instrument) return instrument;
         foreach (var other in InstrumentCatalogue.All) if (other.Name.Equals(name.Value, StringComparison.OrdinalIgnoreCase)) return other;
-        var ids = InstrumentCatalogue.All.Select(i => i.Id).ToArray();
-        bag.Add(name.Span, FieldProblems.UnknownInstrument(name.Value, NearestWord.Find(id, ids), ids));
+        bag.Add(name.Span, Unknown(name.Value));
         return null;
+    }
+
+    /// <summary>What to say of a name that no instrument has.</summary>
+    public static Problem Unknown(string name)
+    {
+        var ids = InstrumentCatalogue.All.Select(i => i.Id).ToArray();
+        var near = NearestWord.Find(name.Replace(' ', '-').ToLowerInvariant(), ids);
+        return FieldProblems.UnknownInstrument(name, near is null || OfKind(name, ids) is { Length: > 1 } ? OfKind(name, ids) : [near], ids);
+    }
+
+    // All instruments of the kind that a name speaks of: "Electric Bass". A bass guitar is a bass.
+    private static string[] OfKind(string name, string[] ids)
+    {
+        foreach (var (kind, word) in (ReadOnlySpan<(string, string)>)[("bass", "bass"), ("guitar", "guitar"), ("ukulele", "uke"), ("ukulele", "ukulele"), ("mandolin", "mandolin"), ("banjo", "banjo")])
+        {
+            if (name.Contains(word, StringComparison.OrdinalIgnoreCase)) return [.. ids.Where(i => i.Contains(kind, StringComparison.Ordinal))];
+        }
+        return [];
     }
 
     private Instrument? ReadOwn(FieldReader fields, MappingNode mapping)

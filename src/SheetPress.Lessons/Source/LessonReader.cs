@@ -124,8 +124,7 @@ public static class LessonReader
         {
             if (overrides.InstrumentId is not { } id || id == own.Id) return own;
             if (InstrumentCatalogue.Find(id) is { } other) return other;
-            var ids = InstrumentCatalogue.All.Select(i => i.Id).ToArray();
-            bag.Add(new SourceSpan(0, 0), FieldProblems.UnknownInstrument(id, NearestWord.Find(id, ids), ids));
+            bag.Add(new SourceSpan(0, 0), InstrumentReader.Unknown(id));
             return own;
         }
     }

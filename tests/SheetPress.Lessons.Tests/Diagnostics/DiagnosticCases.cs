@@ -18,7 +18,7 @@ internal static class DiagnosticCases
         DiagnosticCodes.BarStrokes, DiagnosticCodes.NoRhythm, DiagnosticCodes.RhythmTwice, DiagnosticCodes.MissingValue, DiagnosticCodes.TooManyBars,
         DiagnosticCodes.UnevenRepeat, DiagnosticCodes.NoChord, DiagnosticCodes.NoNextChord, DiagnosticCodes.CannotHold,
         DiagnosticCodes.PatternOfNothing, DiagnosticCodes.TonesAndLines, DiagnosticCodes.StyleNameTaken, DiagnosticCodes.PatternHasRhythm, DiagnosticCodes.OtherMeter, DiagnosticCodes.OffTheNeck, DiagnosticCodes.PinMisses,
-        DiagnosticCodes.WrongInstrument, DiagnosticCodes.NoSuchFinger, DiagnosticCodes.NoHarmonic, DiagnosticCodes.OpenSlur, DiagnosticCodes.NoRoom, DiagnosticCodes.MisplacedChange,
+        DiagnosticCodes.WrongInstrument, DiagnosticCodes.NoSuchFinger, DiagnosticCodes.NoHarmonic, DiagnosticCodes.OpenSlur, DiagnosticCodes.NoRoom, DiagnosticCodes.MisplacedChange, DiagnosticCodes.LostConnection,
     ];
 
     /// <summary>All cases.</summary>
@@ -143,6 +143,10 @@ internal static class DiagnosticCases
         (DiagnosticCodes.OutOfRange, MarkedLesson.With("progression: |\n  Cm7 | [tempo «4000»] F7")),
         (DiagnosticCodes.UnknownTempoBeat, MarkedLesson.With("progression: |\n  Cm7 | [tempo «2 halves» = 60] F7")),
         (DiagnosticCodes.NoBarForMark, MarkedLesson.With("progression: |\n  Cm7 | F7 | «[tempo 90]»")),
+        (DiagnosticCodes.UnknownEntry, MarkedLesson.With("diagrams:\n  - «G7»: open")),
+        (DiagnosticCodes.UnknownEntry, MarkedLesson.With("diagrams:\n  - «vii°7»: open\n    frets: 0-4")),
+        (DiagnosticCodes.UnknownEntry, MarkedLesson.With("diagrams:\n  - «xyzzy»: G7")),
+        (DiagnosticCodes.UnknownInstrument, MarkedLesson.With("instrument: «Electric Bass»")),
         (DiagnosticCodes.TempoTwice, "title: Tiny\nkey: C\ntempo: «90»\nprogression: |\n  [tempo 80] C | F\nexercises: [roots]\n"),
         (DiagnosticCodes.NoBarForMark, MarkedLesson.With("progression: |\n  Cm7 | F7 | «[A]»")),
         (DiagnosticCodes.PickupLength, MarkedLesson.With("progression: |\n  «[pickup]» G7 | Cm7")),

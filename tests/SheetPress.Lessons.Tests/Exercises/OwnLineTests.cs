@@ -212,6 +212,11 @@ public class OwnLineTests
     [InlineData("[treble clef] | w R", "empty-bar", "[treble clef]", "Bar 1")]
     [InlineData("q3 R 5 e3in3 8 5 h R | w R", "tuplet-open", "8", "group of 3")]
     [InlineData("h R q3 R 5 e3in3 8 5 s5in3 3 | w R", "tuplet-open", "8", "group of 3")]
+    [InlineData("q C2:pull D2 E2 F2 | w R", "lost-connection", "C2:pull", "not lower")]
+    [InlineData("q D2:hammer C2 E2 F2 | w R", "lost-connection", "D2:hammer", "not higher")]
+    [InlineData("h D2:slide D2 | w R", "lost-connection", "D2:slide", "not another one")]
+    [InlineData("q D2 E2:slide h rest | w R", "lost-connection", "E2:slide", "No note follows")]
+    [InlineData("w D2 | w R:hammer", "lost-connection", "R:hammer", "No note follows")]
     [InlineData(" ", "empty-line", " ", "no notes")]
     public void A_mistake_is_reported_at_its_place(string text, string code, string at, string says)
     {
@@ -223,6 +228,20 @@ public class OwnLineTests
         var found = bag.Items.First(d => d.Code == code);
         source.Text[found.Span.Start..found.Span.End].ShouldBe(at);
         found.Message.ShouldContain(says);
+    }
+
+    [Fact]
+    public void A_slide_out_of_a_line_that_starts_over_and_marks_of_a_rhythm_are_no_fault()
+    {
+        var lesson = LessonMaker.Lesson("Cm7 | Fm7");
+        Play(lesson, "h R 5:slide").Notes.Select(n => n.Connection).ShouldBe([Connection.None, Connection.Slide, Connection.None, Connection.None]);
+        var rhythm = new RhythmPattern([Cell(0, 2, 1) with { Marks = new(Connection: Connection.PullOff) }, Cell(2, 2, 1)], 4);
+        var (line, diagnostics) = LessonMaker.Generate(lesson, LessonMaker.Request("own-line", ("line", "C2 D2 | F2 C2")) with { Rhythm = rhythm });
+        diagnostics.Items.ShouldBeEmpty();
+        line.Notes.Select(n => n.Connection).ShouldBe([Connection.None, Connection.None, Connection.PullOff, Connection.None]);
+        // In another key the notes may be folded back onto the neck.
+        var moved = LessonMaker.Generate(lesson with { Transposition = Interval.MajorSecond }, LessonMaker.Request("own-line", ("line", "h C2:pull D2")));
+        moved.Diagnostics.Items.ShouldBeEmpty();
     }
 
     [Fact]

@@ -237,4 +237,15 @@ public class LessonReaderTests
         ProgressionText.Of(second.Progression).ShouldBe(ProgressionText.Of(first.Progression));
         second.Exercises.Select(e => (e.Title, e.Span)).ShouldBe(first.Exercises.Select(e => (e.Title, e.Span)));
     }
+
+    [Theory]
+    [InlineData("Electric Bass", "Did you mean 'bass-4', 'bass-5' or 'bass-6'?")]
+    [InlineData("bass guitar", "Did you mean 'bass-4', 'bass-5' or 'bass-6'?")]
+    [InlineData("Acoustic Guitar", "Did you mean 'guitar-6' or 'guitar-7'?")]
+    [InlineData("banjo", "Did you mean 'tenor-banjo'?")]
+    [InlineData("ukelele", "Did you mean 'ukulele'?")]
+    [InlineData("mandoline", "Did you mean 'mandolin'?")]
+    [InlineData("harp", "Choose from: bass-4, bass-5, bass-6, guitar-6, guitar-7, ukulele, mandolin, tenor-banjo.")]
+    public void An_instrument_by_another_name_brings_up_those_of_its_kind(string name, string advice) =>
+        MarkedLesson.Read(MarkedLesson.With("instrument: " + name)).Findings.ShouldHaveSingleItem().Advice.ShouldBe(advice);
 }

@@ -3,6 +3,10 @@ namespace SheetPress.Lessons;
 /// <summary>What can be wrong with neck diagrams beyond what <see cref="ExerciseProblems"/> has.</summary>
 internal static class DiagramProblems
 {
+    /// <summary>A chord where the name of an entry should be.</summary>
+    public static Problem ChordForEntry(string chord) =>
+        new(DiagnosticCodes.UnknownEntry, Severity.Error, $"'{chord}' is no entry of a diagram.", $"Write 'chord: {chord}' for its tones, 'grip: {chord}' for the chord as the hand holds it.") { Suggestion = $"chord: {chord}" };
+
     /// <summary>A grip for another number of strings.</summary>
     public static Problem WrongStringCount(string text, int given, int strings, string instrument) => Error(
         $"'{text}' is for {given} strings, the {instrument} has {strings}.",

@@ -69,8 +69,11 @@ public static class FieldProblems
     public static Problem UnknownTempoBeat() => Error(DiagnosticCodes.UnknownTempoBeat, "Before the equals sign comes one note value.", "Write for example half = 60 or dotted quarter = 72.");
 
     /// <summary>No instrument.</summary>
-    public static Problem UnknownInstrument(string name, string? near, IReadOnlyList<string> known) =>
-        new(DiagnosticCodes.UnknownInstrument, Severity.Error, $"There is no instrument '{name}'.", near is null ? $"Choose from: {string.Join(", ", known)}." : $"Did you mean '{near}'?") { Suggestion = near };
+    public static Problem UnknownInstrument(string name, IReadOnlyList<string> near, IReadOnlyList<string> known) =>
+        new(DiagnosticCodes.UnknownInstrument, Severity.Error, $"There is no instrument '{name}'.", near.Count == 0 ? $"Choose from: {string.Join(", ", known)}." : $"Did you mean {OneOf(near)}?") { Suggestion = near.Count == 0 ? null : near[0] };
+
+    private static string OneOf(IReadOnlyList<string> words) =>
+        words.Count == 1 ? $"'{words[0]}'" : string.Join(", ", words.SkipLast(1).Select(w => $"'{w}'")) + $" or '{words[^1]}'";
 
     /// <summary>An own instrument without a base.</summary>
     public static Problem InstrumentWithoutBase() => Error(DiagnosticCodes.InstrumentWithoutBase, "An instrument of your own needs a base.", "Write for example 'base: bass-4', and below it what differs.");

@@ -36,7 +36,7 @@ internal static class LineNotation
           mute let-ring vibrato ghost dead          how it sounds
           harmonic                                  a natural harmonic; the pitch is the one that sounds
           thumb pop down up index middle ring       the plucking hand
-          hammer pull slide                         lead to the next note
+          hammer pull slide                         lead up, down or anywhere to the next note
           slide-from-below slide-from-above slide-off-down slide-off-up
           bend-quarter bend-half bend-full bend-full-and-half bend-two-full
           slur end-slur                             the first and the last note of a slur

@@ -109,6 +109,19 @@ internal static class LineProblems
         $"{pitch} is no natural harmonic of an open string of the {instrument}, or not where it is asked for.",
         "Harmonics lie at frets 12 (an octave above the open string), 7 (an octave and a fifth) and 5 (two octaves).");
 
+    public static Problem LostConnection(Connection connection, int? rise)
+    {
+        var (name, side) = connection switch { Connection.HammerOn => ("hammer-on", "higher"), Connection.PullOff => ("pull-off", "lower"), _ => ("slide", "another one") };
+        var advice = (connection, rise) switch
+        {
+            (_, null) => "Write the note that it leads to right behind it, or take the mark away.",
+            (Connection.HammerOn, < 0) => "Write pull for the way down.",
+            (Connection.PullOff, > 0) => "Write hammer for the way up.",
+            _ => "Take the mark away, or change one of the notes.",
+        };
+        return new(DiagnosticCodes.LostConnection, Severity.Warning, rise is null ? $"No note follows the {name}, so it is left out." : $"The {name} is left out: the next note is not {side}.", advice);
+    }
+
     public static Problem SlurHasNoEnd() =>
         new(DiagnosticCodes.OpenSlur, Severity.Error, "The slur that starts here has no end.", "Mark its last note with end-slur.");
 

@@ -148,7 +148,7 @@ internal sealed class LineTimer(DiagnosticBag bag)
         {
             case NoteToken note:
                 var marks = cell is null ? note.Marks : cell.Marks.With(note.Marks);
-                _notes.Add(new WrittenNote(_at, duration, note.Tones, marks, note.Pin, cell?.Count, note.Word.Span));
+                _notes.Add(new WrittenNote(_at, duration, note.Tones, marks, note.Pin, cell?.Count, note.Word.Span) { IsJoined = note.Marks.Connection != Connection.None });
                 break;
             case HoldToken when _notes.Count > 0 && _notes[^1].End == _at:
                 _notes[^1] = _notes[^1] with { Duration = _notes[^1].Duration + duration };

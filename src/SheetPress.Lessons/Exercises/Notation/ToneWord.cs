@@ -59,6 +59,9 @@ internal sealed record WrittenNote(
     /// <summary>Whether it stands in a bar that is the one before once more, printed as the sign for it.</summary>
     public bool IsSimile { get; init; }
 
+    /// <summary>Whether its own marks join it to the next note, and not those of the exercise's rhythm.</summary>
+    public bool IsJoined { get; init; }
+
     /// <summary>Whether it only carries on what sounded before.</summary>
     public bool IsHold => Tones.Count == 0;
 

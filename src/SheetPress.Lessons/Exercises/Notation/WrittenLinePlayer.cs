@@ -26,6 +26,7 @@ internal sealed class WrittenLinePlayer
     private readonly NeckRange _range;
     private readonly PitchPlacer _placer;
     private readonly LineWriter _writer = new();
+    private readonly List<PlacedNote> _written = [];
     private readonly PlayerManner _manner;
     private static readonly DegreeWord Root = new(new DegreeRequest(Degree.Root, false), 0);
     private WrittenRegisters _registers = null!;
@@ -65,7 +66,19 @@ internal sealed class WrittenLinePlayer
             if (!placed.Note.IsHold) Write(placed);
             else if (!(CanHold(placed) && _writer.HoldUntil(placed.Start, placed.Start + placed.Duration)) && IsPattern) Write(placed with { Note = placed.Note with { Tones = [Root] } });
         }
+        if (!IsPattern && !IsMoved) CheckConnections();
         return _writer.Finish(_context.Progression.Length);
+    }
+
+    // What joins a note to one on the wrong side is left out; the author hears of it. At the very end only where the line does not start over.
+    private void CheckConnections()
+    {
+        for (var i = 0; i < _writer.Count; i++)
+        {
+            if (!_written[i].Note.IsJoined || _writer.LostConnection(i, out var rise) is not { } connection) continue;
+            var startsOver = i == _writer.Count - 1 && _written.Count(w => ReferenceEquals(w.Note, _written[i].Note)) > 1;
+            if (!startsOver) Report(_written[i], LineProblems.LostConnection(connection, rise));
+        }
     }
 
     // What sounds may be held into a bar of a pattern as the root of its chord, taken early, or while its own chord lasts.
@@ -88,6 +101,7 @@ internal sealed class WrittenLinePlayer
         }
         tones.Sort(static (a, b) => a.Pitch.CompareTo(b.Pitch));
         _last = tones[0].Pitch;
+        _written.Add(placed);
         _writer.Add(placed.Note.Marks.On(new LineNote
         {
             Start = placed.Start,

@@ -45,19 +45,34 @@ internal sealed class LineWriter
         return true;
     }
 
+    /// <summary>How many notes there are.</summary>
+    public int Count => _notes.Count;
+
+    /// <summary>What a note is joined to the next one by, where that note is missing or lies on the wrong side; null where all is well.</summary>
+    /// <param name="index">Index of the note.</param>
+    /// <param name="rise">Half steps up to the next note; null where none follows at once.</param>
+    public Connection? LostConnection(int index, out int? rise)
+    {
+        var note = _notes[index];
+        var next = index + 1 < _notes.Count && _notes[index + 1].Start == note.End ? _notes[index + 1] : null;
+        rise = next is null ? null : next.Tones[0].Pitch.MidiNumber - note.Tones[0].Pitch.MidiNumber;
+        var isLost = note.Connection switch
+        {
+            Connection.None => false,
+            Connection.HammerOn => rise is null or <= 0,
+            Connection.PullOff => rise is null or >= 0,
+            _ => rise is null or 0,
+        };
+        return isLost ? note.Connection : null;
+    }
+
     /// <summary>
     /// The line. A hammer-on that does not go up or a pull-off that does not go down, as a rhythm's marks can ask for over some
     /// chord, and any connection over a gap or out of the last note, is taken back; so is a slur with only one end.
     /// </summary>
     public Line Finish(Fraction length)
     {
-        for (var i = 0; i < _notes.Count; i++)
-        {
-            var note = _notes[i];
-            if (note.Connection == Connection.None) continue;
-            var next = i + 1 < _notes.Count && _notes[i + 1].Start == note.End ? _notes[i + 1] : null;
-            if (next is null || !CanConnect(note, next)) _notes[i] = note with { Connection = Connection.None };
-        }
+        for (var i = 0; i < _notes.Count; i++) if (LostConnection(i, out _) is not null) _notes[i] = _notes[i] with { Connection = Connection.None };
         PairSlurs();
         return new Line(_notes.ToImmutable(), length);
     }
@@ -74,16 +89,5 @@ internal sealed class LineWriter
             else open = i;
         }
         if (open >= 0) _notes[open] = _notes[open] with { SlurStart = false };
-    }
-
-    private static bool CanConnect(LineNote from, LineNote to)
-    {
-        var rise = to.Tones[0].Pitch.MidiNumber - from.Tones[0].Pitch.MidiNumber;
-        return from.Connection switch
-        {
-            Connection.HammerOn => rise > 0,
-            Connection.PullOff => rise < 0,
-            _ => rise != 0,
-        };
     }
 }
