@@ -101,9 +101,10 @@ internal static class TupletDrawer
     // Stems of different lengths or directions tilt no bracket against the line of its notes.
     private static double Slant(List<PlacedEvent> notes, bool above, Func<PlacedEvent, double> edge)
     {
-        if (notes.Count < 2) return 0;
+        var rise = notes.Count < 2 ? 0 : edge(notes[^1]) - edge(notes[0]);
+        // Beside a tab, where there are no heads to look at, all stems end level.
+        if (rise == 0) return 0;
         double Head(PlacedEvent e) => above ? e.Plan.TopHead : e.Plan.BottomHead;
-        var rise = edge(notes[^1]) - edge(notes[0]);
         return (Head(notes[^1]) - Head(notes[0])) * rise <= 0 ? 0 : Math.Clamp(rise * SlantShare, -MostSlant, MostSlant);
     }
 

@@ -134,6 +134,18 @@ public class MarkRulesTests
         Math.Sign(Math.Round(lines[^1].From.Y - lines[0].From.Y, 3)).ShouldBe(direction);
     }
 
+    /// <summary>A tab alone with a tuplet in brackets, rests of both voices among it, is drawn with a level bracket.</summary>
+    [Theory]
+    [InlineData("G3:2/3 E3:1/3 r:1 r:2", null)]
+    [InlineData("r:1/3 E3:1/3 r:1/3 r:1/3 r:1/3 G3:1/3 r:2", "r:1/3 E2:1/3 r:1/3 r:3")]
+    [InlineData("r:2/3 E3:1/3 r:3", "r:1/3 r:1/3 E2:1/3 r:3")]
+    public void A_bracket_beside_a_tab_is_level(string notes, string? lower)
+    {
+        var lines = Drawn.System(ScoreText.Parse(notes, "guitar-6", layout: StaffLayout.Tab, lower: lower)).Of(MarkRole.Tuplet).OfType<LineMark>().Where(l => l.Bounds.Width > l.Bounds.Height).ToList();
+        lines.ShouldNotBeEmpty();
+        lines.ShouldAllBe(l => Math.Abs(l.From.Y - l.To.Y) < 0.001);
+    }
+
     /// <summary>Common practice: words that belong to the way through a piece stand in line with the chord symbols where there is room.</summary>
     [Fact]
     public void Words_stand_in_line_with_the_chord_symbols()
