@@ -21,6 +21,10 @@ internal static class LineItems
     // A sign has no white of its own on its left, as letters have: so much of the em keeps a space before it a space.
     private const double LeftBearing = 0.07;
 
+    // A word longer than this share of the line keeps nothing beside it.
+    private const double MostKept = 0.5;
+    private const int MostDigits = 2;
+
     /// <summary>Makes the pieces of one line or paragraph; nothing in it forces a line end.</summary>
     /// <param name="inlines">The text; a <see cref="BreakInline"/> counts as a space.</param>
     /// <param name="style">How it looks.</param>
@@ -64,7 +68,8 @@ internal static class LineItems
         {
             if (IsSpace(text[at]))
             {
-                EndWord(items, space, levels.At(at), !StaysBehind(NextWord(text, at)));
+                var next = NextWord(text, at);
+                EndWord(items, space, levels.At(at), !StaysBehind(next) && !(BelongsToWord(text, at, next) && items.Count > 0 && items[^1].Piece.Width < widest * MostKept));
                 at++;
                 continue;
             }
@@ -158,6 +163,17 @@ internal static class LineItems
     private static bool IsHyphenated(ReadOnlySpan<char> word)
     {
         foreach (var c in word) if (!char.IsUpper(c) && !char.IsLower(c) && !char.IsPunctuation(c) || c is '/' or '@' or '_') return false;
+        return true;
+    }
+
+    // "Beat 3" and "fret 12" are not parted: a line that begins with "3." reads like the item of a list.
+    private static bool BelongsToWord(string text, int at, ReadOnlySpan<char> next)
+    {
+        if (at == 0 || !char.IsLetter(text[at - 1])) return false;
+        var digits = 0;
+        while (digits < next.Length && char.IsAsciiDigit(next[digits])) digits++;
+        if (digits is 0 or > MostDigits) return false;
+        foreach (var c in next[digits..]) if (!char.IsPunctuation(c)) return false;
         return true;
     }
 

@@ -108,6 +108,17 @@ public class ParagraphSetterTests
         }
     }
 
+    // Common practice: a number stays with the word that it counts, and a line that begins with "3." reads like the item of a list.
+    [Fact]
+    public void A_number_stays_with_its_word()
+    {
+        for (var width = 45.0; width < 90; width += 0.5)
+        {
+            var lines = Texts("There are two roots to find: one on beat 1, one on beat 3. Everything between lies from fret 5 to fret 12.", width);
+            foreach (var line in lines) char.IsAsciiDigit(line[0]).ShouldBeFalse($"{width}: {line}");
+        }
+    }
+
     // Common practice: no last line of one short word.
     [Fact]
     public void A_short_word_is_not_left_alone_in_the_last_line()
