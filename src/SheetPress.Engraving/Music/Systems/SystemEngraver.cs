@@ -75,7 +75,11 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         TabDrawer.Draw(frame, canvas, Strings, _sizes);
         StaffDrawer.DrawSigns(frame, 1, canvas);
         CentredSigns.Draw(frame, canvas, bottom / 2, 1, withRests: !HasStaff);
-        if (!HasStaff) TabRhythmDrawer.Draw(frame, canvas, Strings);
+        if (!HasStaff)
+        {
+            TabRhythmDrawer.Draw(frame, canvas, Strings);
+            TabTies.Draw(frame, canvas, Strings, _sizes);
+        }
         TabJoins.Draw(frame, canvas, _sizes);
         BendDrawer.DrawOnTab(frame, canvas, _sizes);
         TechniqueSpans.Draw(frame, canvas, _sizes, 1);

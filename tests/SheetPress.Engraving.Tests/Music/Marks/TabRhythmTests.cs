@@ -39,4 +39,22 @@ public class TabRhythmTests
         system.Of(MarkRole.Finger).ShouldAllBe(f => f.Origin.Voice == 0 ? f.Bounds.Bottom < system.StaffTop - 3 : f.Bounds.Top > system.StaffBottom + 3);
         system.Of(MarkRole.Finger).Count.ShouldBe(5);
     }
+
+    // A tied note has a stem but no number: the arc says that the number before it sounds on.
+    [Fact]
+    public void A_tie_leads_from_the_number_to_the_stem_of_the_tied_note()
+    {
+        var system = Drawn.System(ScoreText.Parse("E2:1 F2:3/2 G2:3/2 r:1 D3:5 r:2", layout: StaffLayout.Tab));
+        var ties = system.Of(MarkRole.Tie).Cast<CurveMark>().ToList();
+        var stems = system.Of(MarkRole.Stem);
+        var numbers = system.Of(MarkRole.FretNumber);
+        numbers.Count.ShouldBe(4);
+        ties.Count.ShouldBeGreaterThanOrEqualTo(2);
+        foreach (var tie in ties)
+        {
+            numbers.ShouldContain(n => n.Bounds.Right < tie.Start.X && tie.Start.X < n.Bounds.Right + 0.5 || stems.Any(s => Math.Abs(s.Bounds.Left - tie.Start.X) < 0.2));
+            stems.ShouldContain(s => s.Bounds.Left < tie.End.X && tie.End.X < s.Bounds.Right);
+        }
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
 }
