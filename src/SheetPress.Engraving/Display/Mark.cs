@@ -191,6 +191,18 @@ public sealed record CurveMark(Point Start, Point Control1, Point Control2, Poin
         double Mix(double a, double b, double c, double d) => (u * u * u * a) + (3 * u * u * t * b) + (3 * u * t * t * c) + (t * t * t * d);
         return new Point(Mix(Start.X, Control1.X, Control2.X, End.X), Mix(Start.Y, Control1.Y, Control2.Y, End.Y));
     }
+
+    /// <summary>The stretch of the curve between two places, each 0 to 1 (de Casteljau's construction), in the thickness of the middle.</summary>
+    public CurveMark Part(double from, double to)
+    {
+        Point Blossom(double a, double b, double c)
+        {
+            static Point Between(Point p, Point q, double t) => new(p.X + ((q.X - p.X) * t), p.Y + ((q.Y - p.Y) * t));
+            var (p, q, r) = (Between(Start, Control1, a), Between(Control1, Control2, a), Between(Control2, End, a));
+            return Between(Between(p, q, b), Between(q, r, b), c);
+        }
+        return this with { Start = At(from), Control1 = Blossom(from, from, to), Control2 = Blossom(from, to, to), End = At(to), EndThickness = MiddleThickness };
+    }
     /// <inheritdoc />
     public override Box Bounds
     {

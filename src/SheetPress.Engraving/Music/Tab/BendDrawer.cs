@@ -14,6 +14,10 @@ internal static class BendDrawer
     private const double TextGap = 0.25;
     private const double Gap = 0.4;
 
+    // White to what crosses the arrow, and into how many pieces it is parted to find the place.
+    private const double CrossingGap = 0.25;
+    private const int Pieces = 40;
+
     /// <summary>Draws the bends of a tab, from their numbers.</summary>
     public static void DrawOnTab(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
     {
@@ -23,7 +27,7 @@ internal static class BendDrawer
             var origin = e.Plan.Origin with { Staff = 1 };
             var (x, y) = (from.X + Start, from.Y);
             var tip = Math.Min(-Rise, y - (2 * Rise));
-            canvas.AddAll(Arrow(x, y, tip, origin));
+            foreach (var mark in Arrow(x, y, tip, origin).ToList()) canvas.AddAll(mark is CurveMark curve ? Interrupted(canvas, curve) : [mark]);
             var text = Text(amount, x + Width, tip, sizes, origin).ToList();
             var aside = BarlineRoom.Move(frame, text.Select(m => m.Bounds).Aggregate(Box.Empty, (a, b) => a.Union(b)));
             canvas.Place([.. text.Select(m => m.Transform(1, aside, 0))], above: true, TextGap, 0.1);
@@ -40,6 +44,23 @@ internal static class BendDrawer
             List<Mark> marks = [.. Arrow(e.Centre, -Gap, tip, e.Plan.Origin), .. Text(amount, e.Centre + Width, tip, sizes, e.Plan.Origin)];
             canvas.Place(marks, above: true, Gap);
         }
+    }
+
+    // The arrow is broken where a slide or a tie of the other voice passes.
+    private static List<Mark> Interrupted(StaffCanvas canvas, CurveMark arrow)
+    {
+        var room = new InkRoom(canvas, arrow.Bounds.Left - CrossingGap, arrow.Bounds.Right + CrossingGap, m => m.Role is MarkRole.Slide or MarkRole.Tie or MarkRole.Slur);
+        var parts = new List<Mark>();
+        var begun = -1;
+        for (var i = 0; i <= Pieces; i++)
+        {
+            var isFree = i < Pieces && room.IsFree(arrow.Part((double)i / Pieces, (i + 1.0) / Pieces), CrossingGap);
+            if (isFree && begun < 0) begun = i;
+            if (isFree || begun < 0) continue;
+            parts.Add(arrow.Part((double)begun / Pieces, (double)i / Pieces));
+            begun = -1;
+        }
+        return parts;
     }
 
     private static IEnumerable<Mark> Arrow(double x, double y, double tip, MarkOrigin origin)

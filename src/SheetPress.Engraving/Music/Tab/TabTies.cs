@@ -9,7 +9,7 @@ namespace SheetPress.Engraving;
 internal static class TabTies
 {
     // Ends of an arc from the number, and from the line of its string.
-    private const double NumberGap = 0.15;
+    private const double NumberGap = 0.3;
     private const double FromLine = 0.3;
 
     // So flat that it stays between its string and the next.

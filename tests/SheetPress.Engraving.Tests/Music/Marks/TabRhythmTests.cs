@@ -40,6 +40,17 @@ public class TabRhythmTests
         system.Of(MarkRole.Finger).Count.ShouldBe(5);
     }
 
+    // The arrow of a bend goes up through the other voice: what crosses it interrupts it.
+    [Theory]
+    [InlineData("G#3:1!sl A3:1 G#3:2")]
+    [InlineData("G#3:1/2 A3:5/2 G#3:1")]
+    public void The_arrow_of_a_bend_is_broken_where_the_other_voice_crosses(string upper)
+    {
+        var score = ScoreText.Parse(upper, "guitar-6", layout: StaffLayout.Tab, lower: "F2:1!b1 G2:1!b2 F2:2!b1");
+        SystemLint.Check(Drawn.System(score), 1.75).ShouldBeEmpty();
+        Drawn.System(score).Of(MarkRole.Technique).Count(m => m is CurveMark).ShouldBeGreaterThan(3, "three arrows, one of them in two parts");
+    }
+
     // A tied note has a stem but no number: the arc says that the number before it sounds on.
     [Fact]
     public void A_tie_leads_from_the_number_to_the_stem_of_the_tied_note()
