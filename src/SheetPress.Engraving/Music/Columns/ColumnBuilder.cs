@@ -8,7 +8,6 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
 {
     // Room that joins and loose slides need beside their note, so that they can be seen.
     private const double SlideRoom = 1.4;
-    private const double SlideRise = 1;
     private const double TieRoom = 0.8;
     private const double ArcRoom = 0.8;
     private const double BendRoom = 1.6;
@@ -37,7 +36,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         foreach (var onset in onsets)
         {
             var boxes = ImmutableArray.CreateBuilder<LaneBox>();
-            foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e);
+            foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e, events);
             AddRows(boxes, events, onset);
             foreach (var harmony in plan.Context.Harmonies.Where(h => h.Offset == onset)) AddHarmony(boxes, harmony);
             foreach (var direction in directions) if (direction.Offset == onset && DynamicsRow.Room(direction, sizes) is { } room) boxes.Add(new LaneBox(Lane.Dynamic, room));
@@ -63,7 +62,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         _ => events.Any(e => e.IsCentred) ? Ink.Glyph("restWhole").Bounds.Width + (2 * CentredGap) : 0,
     };
 
-    private void AddEvent(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    private void AddEvent(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events)
     {
         if (HasStaff)
         {
@@ -81,7 +80,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             foreach (var mark in FretNumbers.Of(e, sizes, showTied: e.Event.Onset == Fraction.Zero)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
             if (!HasStaff) AddTabRhythm(boxes, e);
         }
-        AddRooms(boxes, e);
+        AddRooms(boxes, e, events);
     }
 
     private static void AddStem(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
@@ -107,20 +106,21 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         foreach (var mark in TabRhythm.MarksOf(e, score.Instrument.StringCount)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
     }
 
-    private void AddRooms(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    private void AddRooms(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events)
     {
         var note = e.Event;
         if (note.IsRest) return;
-        var tab = HasTab ? boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Aggregate(Box.Empty, (a, b) => a.Union(b)) : Box.Empty;
+        // A tied note shows no number, but what joins it or leaves it starts beside its place.
+        var tab = HasTab ? boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Concat(FretNumbers.Of(e, sizes, showTied: true).Select(m => m.Bounds)).Aggregate(Box.Empty, (a, b) => a.Union(b)) : Box.Empty;
         void Room(double left, double right, bool staff = true, bool upward = false)
         {
             if (HasStaff && staff)
             {
-                var heads = e.Heads;
-                var (inkLeft, inkRight) = (e.Marks.Min(m => m.Bounds.Left), e.Marks.Max(m => m.Bounds.Right));
+                var isSlide = left == SlideRoom || right == SlideRoom;
+                var (inkLeft, inkRight) = SlideDrawer.Reach(e, isSlide ? events : []);
                 // A slide starts beyond the flag of a stem that points up.
-                if (right == SlideRoom && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
-                boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, heads[^1].Y - SlideRise, inkRight + right, heads[0].Y + SlideRise)));
+                if (isSlide && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
+                boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, e.TopHead - SlideDrawer.Rise, inkRight + right, e.BottomHead + SlideDrawer.Rise)));
             }
             if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, upward ? double.NegativeInfinity : tab.Top, tab.Right + right, tab.Bottom)));
         }

@@ -10,6 +10,9 @@ internal static class SlideDrawer
     private const double LooseLength = 1.1;
     private const double LooseRise = 0.9;
 
+    /// <summary>A slide rises and falls this far from the heads at the most: ink of the other voice there is in its way.</summary>
+    public const double Rise = 1;
+
     // Between heads on one line or space the slide still slants.
     private const double LeastSlant = 0.5;
 
@@ -33,7 +36,7 @@ internal static class SlideDrawer
     {
         var start = RightInk(from) + Gap;
         if (FlagOf(from) is { } flag && to.Plan.Heads.Min(h => h.Y) < flag.Bottom + Gap) start = Math.Max(start, flag.Right + Gap);
-        var end = to.X + Math.Min(to.Plan.Left, to.Plan.Marks.Min(m => m.Bounds.Left)) - Gap;
+        var end = LeftInk(to) - Gap;
         if (end <= start) return;
         for (var i = 0; i < Math.Min(from.Plan.Heads.Length, to.Plan.Heads.Length); i++)
         {
@@ -50,8 +53,22 @@ internal static class SlideDrawer
         }
     }
 
-    // Heads, brackets, ledger lines and dots.
-    private static double RightInk(PlacedEvent e) => e.X + e.Plan.Marks.Max(m => m.Bounds.Right);
+    private static double LeftInk(PlacedEvent e) => e.X + Reach(e.Plan, EventsOf(e)).Left;
+
+    private static double RightInk(PlacedEvent e) => e.X + Reach(e.Plan, EventsOf(e)).Right;
+
+    private static IEnumerable<EventPlan> EventsOf(PlacedEvent e) => e.Measure.Plan.Voices.SelectMany(v => v.Events);
+
+    /// <summary>How far the ink of a note reaches to both sides: heads, brackets, ledger lines, signs and dots, and what stands beside them in the other voice.</summary>
+    /// <param name="e">The note.</param>
+    /// <param name="events">All events of its measure.</param>
+    public static (double Left, double Right) Reach(EventPlan e, IEnumerable<EventPlan> events)
+    {
+        var (top, bottom) = (e.TopHead - Rise, e.BottomHead + Rise);
+        var beside = events.Where(o => o.Event.Onset == e.Event.Onset && o.Voice != e.Voice && !o.IsCentred).SelectMany(o => o.Marks).Where(m => m.Bounds.Top < bottom && m.Bounds.Bottom > top);
+        var ink = e.Marks.Concat(beside).Select(m => m.Bounds).ToList();
+        return (ink.Min(b => b.Left), ink.Max(b => b.Right));
+    }
 
     // The flag of a stem that points up hangs where the line would start.
     private static Box? FlagOf(PlacedEvent e) => e.Plan.FlagBounds is { } flag && e.IsUp ? flag.Transform(1, e.X, 0) : null;
@@ -66,7 +83,7 @@ internal static class SlideDrawer
         {
             if (into != LooseSlide.None)
             {
-                var end = e.X + Math.Min(e.Plan.Left, e.Plan.Marks.Min(m => m.Bounds.Left)) - Gap;
+                var end = LeftInk(e) - Gap;
                 canvas.Add(Line(end - LooseLength, head.Y + (into == LooseSlide.Below ? LooseRise : -LooseRise), end, head.Y, e.Plan.Origin));
             }
             if (outOf != LooseSlide.None)

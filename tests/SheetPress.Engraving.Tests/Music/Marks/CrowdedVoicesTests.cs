@@ -105,6 +105,24 @@ public class CrowdedVoicesTests
         slides[0].To.X.ShouldBeLessThan(slides[1].From.X);
     }
 
+    // A slide into a note, or out of it, keeps clear of the accidental and head that stand beside it in the other voice.
+    [Theory]
+    [InlineData("D#4:1 F4:1 D#4:1 F#4:1", "B3:1!si C4:1!sl B3:1 C4:1!so")]
+    [InlineData("F#4:1 Gb4:1 F#4:1 A#4:1", "D4:1!si E4:1!sl E4:1 F4:1!si")]
+    [InlineData("F#4:1!si Gb4:1!so F#4:1!sl A#4:1", "D#4:1 Eb4:1 E4:1 F#4:1")]
+    public void Slides_keep_clear_of_the_other_voice(string upper, string lower) => Check(upper, lower, StaffLayout.Staff, "guitar-6").ShouldBeEmpty();
+
+    // Where a tied note shows no number a slide out of it still has room.
+    [Fact]
+    public void A_slide_out_of_a_tied_note_keeps_clear_of_the_next_number()
+    {
+        for (var width = 50; width <= 70; width += 4)
+        {
+            var score = ScoreText.Parse("A1:1/2 C2:1/2!so C2:1/4 A1:1/4 A1:1/4 C2:1/4 r:1/4 C2:1/2!so C2:1/4 A1:1/4 A1:1/4 C2:1/4 A1:1/4 C2:1/4 A1:1/4 C2:1/4 C2:1/2!so C2:1/4 A1:1/4 A1:1/4");
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"{width}");
+        }
+    }
+
     // In a tab alone the dots of a flagged note stand behind its flag.
     [Fact]
     public void Dots_of_a_tab_keep_clear_of_flags() => Check("E2:3/4 r:1/4 r:1/4 E2:3/4 r:2", layout: StaffLayout.Tab).ShouldBeEmpty();
