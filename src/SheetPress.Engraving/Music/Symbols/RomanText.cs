@@ -28,6 +28,12 @@ public static class RomanText
                 builder.Accidental(alteration, size);
                 at++;
             }
+            else if (roman[at] is 'n' or '♮' && at + 1 < roman.Length && char.IsAsciiDigit(roman[at + 1]))
+            {
+                // A bass that the key would alter: V13/n2.
+                builder.Accidental(0, size * SmallShare, Rise * size);
+                at++;
+            }
             else if (roman[at] is '/' or ' ')
             {
                 builder.Text(roman[at].ToString(), Font, size);

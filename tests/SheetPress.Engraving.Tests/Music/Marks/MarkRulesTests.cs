@@ -134,6 +134,18 @@ public class MarkRulesTests
         Math.Sign(Math.Round(lines[^1].From.Y - lines[0].From.Y, 3)).ShouldBe(direction);
     }
 
+    /// <summary>Common practice: a natural is printed as its sign, in the bass of a numeral too.</summary>
+    [Theory]
+    [InlineData("bII13#9/n2", 1)]
+    [InlineData("V7no3", 0)]
+    [InlineData("ii7/4", 0)]
+    public void A_natural_bass_of_a_numeral_has_its_sign(string roman, int naturals)
+    {
+        var marks = RomanText.Layout(roman, 4).Drawing.Marks;
+        marks.OfType<GlyphMark>().Count(g => g.Glyph.Name == "csymAccidentalNatural").ShouldBe(naturals);
+        marks.OfType<TextMark>().Count(t => t.Run.Text.Contains('n', StringComparison.Ordinal)).ShouldBe(roman.Contains("no", StringComparison.Ordinal) ? 1 : 0);
+    }
+
     /// <summary>A tab alone with a tuplet in brackets, rests of both voices among it, is drawn with a level bracket.</summary>
     [Theory]
     [InlineData("G3:2/3 E3:1/3 r:1 r:2", null)]
