@@ -4,7 +4,7 @@ using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Fret numbers of an event in the tab: centred on their lines and under the notehead. A tied note shows no number of its own.</summary>
+/// <summary>Fret numbers of an event in the tab: centred on their lines and under the notehead. A tied note shows no number of its own, unless something leads on from it.</summary>
 internal static class FretNumbers
 {
     /// <summary>Distance between two lines of a tab.</summary>
@@ -24,7 +24,7 @@ internal static class FretNumbers
         var marks = ImmutableArray.CreateBuilder<Mark>();
         foreach (var tone in plan.Event.Tones)
         {
-            if (tone.Position is not { } position || (tone.TieStop && !showTied)) continue;
+            if (tone.Position is not { } position || (tone.TieStop && !showTied && !LeadsOn(plan))) continue;
             var y = LineY(position.String);
             var origin = plan.Origin with { Staff = 1 };
             if (tone.Head == Notehead.Dead)
@@ -36,6 +36,9 @@ internal static class FretNumbers
         }
         return marks.ToImmutable();
     }
+
+    /// <summary>Whether a slide, hammer-on or pull-off starts at the note: its number is shown even where it is tied.</summary>
+    public static bool LeadsOn(EventPlan plan) => plan.Event.Connection != Connection.None || plan.Event.SlideOut != LooseSlide.None;
 
     private static string TextOf(Tone tone, FretPosition position)
     {

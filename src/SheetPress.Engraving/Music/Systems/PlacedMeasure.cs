@@ -3,29 +3,42 @@ using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
-/// <summary>A measure at its place in a system.</summary>
-internal sealed record PlacedMeasure
+/// <summary>A measure at its place in a system. Its events point back to it.</summary>
+internal sealed class PlacedMeasure
 {
+    /// <summary>Places a measure and its events.</summary>
+    /// <param name="plan">The measure.</param>
+    /// <param name="columns">Onsets of its columns and their x.</param>
+    /// <param name="start">x of the boundary before it.</param>
+    /// <param name="innerLeft">Right edge of the ink of that boundary.</param>
+    /// <param name="innerRight">Left edge of the ink of the boundary after it.</param>
+    /// <param name="end">x of the boundary after it.</param>
+    public PlacedMeasure(MeasurePlan plan, ImmutableArray<(Fraction Onset, double X)> columns, double start, double innerLeft, double innerRight, double end)
+    {
+        (Plan, Columns, Start, InnerLeft, InnerRight, End) = (plan, columns, start, innerLeft, innerRight, end);
+        Voices = [.. plan.Voices.Select(v => v.Events.Select(Place).ToImmutableArray())];
+    }
+
     /// <summary>The measure.</summary>
-    public required MeasurePlan Plan { get; init; }
+    public MeasurePlan Plan { get; }
 
     /// <summary>Onsets of its columns and their x.</summary>
-    public required ImmutableArray<(Fraction Onset, double X)> Columns { get; init; }
+    public ImmutableArray<(Fraction Onset, double X)> Columns { get; }
 
     /// <summary>x of the boundary before it.</summary>
-    public required double Start { get; init; }
+    public double Start { get; }
 
     /// <summary>Right edge of the ink of the boundary before it.</summary>
-    public required double InnerLeft { get; init; }
+    public double InnerLeft { get; }
 
     /// <summary>Left edge of the ink of the boundary after it.</summary>
-    public required double InnerRight { get; init; }
+    public double InnerRight { get; }
 
     /// <summary>x of the boundary after it.</summary>
-    public required double End { get; init; }
+    public double End { get; }
 
     /// <summary>Events of each voice.</summary>
-    public ImmutableArray<ImmutableArray<PlacedEvent>> Voices { get; init; } = [];
+    public ImmutableArray<ImmutableArray<PlacedEvent>> Voices { get; }
 
     /// <summary>x of the first column.</summary>
     public double FirstX => Columns[0].X;
@@ -44,6 +57,8 @@ internal sealed record PlacedMeasure
         var last = Columns[^1];
         return offset >= Plan.Length ? End : Between(last.Onset, last.X, Plan.Length, End, offset);
     }
+
+    private PlacedEvent Place(EventPlan e) => new(e, this, e.IsCentred ? ((InnerLeft + InnerRight) / 2) - e.Centre : XAt(e.Event.Onset));
 
     private static double Between(Fraction from, double fromX, Fraction to, double toX, Fraction at) =>
         fromX + ((toX - fromX) * ((at - from) / (to - from)).ToDouble());

@@ -23,16 +23,13 @@ internal sealed class SystemFrame
             var columns = measures[springs.First + i].Measure;
             var node = springs.ColumnNodes[i];
             var (start, end) = (positions[node - 1], positions[node + columns.Columns.Length]);
-            var measure = new PlacedMeasure
-            {
-                Plan = columns.Plan,
-                Columns = [.. columns.Columns.Select((c, k) => (c.Onset, positions[node + k]))],
-                Start = start,
-                InnerLeft = start + springs.Boundaries[i].Right,
-                InnerRight = end + springs.Boundaries[i + 1].Left,
-                End = end,
-            };
-            placed.Add(measure with { Voices = [.. columns.Plan.Voices.Select(v => Place(v, measure))] });
+            placed.Add(new PlacedMeasure(
+                columns.Plan,
+                [.. columns.Columns.Select((c, k) => (c.Onset, positions[node + k]))],
+                start,
+                innerLeft: start + springs.Boundaries[i].Right,
+                innerRight: end + springs.Boundaries[i + 1].Left,
+                end));
             bounds.Add((end, springs.Boundaries[i + 1]));
         }
         Measures = placed.MoveToImmutable();
@@ -63,15 +60,4 @@ internal sealed class SystemFrame
 
     private ImmutableArray<PlacedEvent> VoiceEvents(int voice) =>
         [.. Measures.Where(m => m.Voices.Length > voice).SelectMany(m => m.Voices[voice])];
-
-    private static ImmutableArray<PlacedEvent> Place(VoicePlan voice, PlacedMeasure measure)
-    {
-        var events = ImmutableArray.CreateBuilder<PlacedEvent>(voice.Events.Length);
-        foreach (var e in voice.Events)
-        {
-            var x = e.IsCentred ? ((measure.InnerLeft + measure.InnerRight) / 2) - e.Centre : measure.XAt(e.Event.Onset);
-            events.Add(new PlacedEvent(e, measure, x));
-        }
-        return events.MoveToImmutable();
-    }
 }

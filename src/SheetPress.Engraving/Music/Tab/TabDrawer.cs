@@ -1,3 +1,5 @@
+using SheetPress.Scores;
+
 namespace SheetPress.Engraving;
 
 /// <summary>Draws fret numbers and tab lines, which are broken around the numbers so that nothing has to be painted white.</summary>
@@ -10,23 +12,23 @@ internal static class TabDrawer
     public static void Draw(SystemFrame frame, StaffCanvas canvas, int strings, TextSizes sizes)
     {
         var numbers = new List<Mark>();
+        var stopped = new HashSet<(int Measure, Fraction Onset, double Line)>();
         foreach (var e in frame.Events)
         {
             if (e.Plan.Event.IsRest) continue;
-            var isFirst = e.Measure == frame.Measures[0] && e.Plan.Event.Onset == Scores.Fraction.Zero;
+            var isFirst = e.Measure == frame.Measures[0] && e.Plan.Event.Onset == Fraction.Zero;
             foreach (var mark in FretNumbers.Of(e.Plan, sizes, showTied: isFirst))
             {
-                var number = mark.Transform(1, e.X, 0);
-                // Both voices may stop the same string at the same moment: one number says so.
-                if (!numbers.Exists(n => IsSame(n.Bounds, number.Bounds))) numbers.Add(number);
+                // Both voices may stop the same string at the same moment: one number says so, also where their heads stand side by side.
+                if (stopped.Add((e.Plan.Origin.Measure, e.Plan.Event.Onset, LineOf(mark)))) numbers.Add(mark.Transform(1, e.X, 0));
             }
         }
         DrawLines(frame, canvas, strings, numbers);
         canvas.AddAll(numbers);
     }
 
-    // The brackets of a number reach down to the numbers of the next string: those are others.
-    private static bool IsSame(Box a, Box b) => a.Overlaps(b) && Math.Abs(a.Top + a.Bottom - b.Top - b.Bottom) < FretNumbers.LineDistance;
+    // The line of the string that lies nearest.
+    private static double LineOf(Mark number) => Math.Round((number.Bounds.Top + number.Bounds.Bottom) / 2 / FretNumbers.LineDistance);
 
     private static void DrawLines(SystemFrame frame, StaffCanvas canvas, int strings, List<Mark> numbers)
     {

@@ -3,8 +3,8 @@ using SheetPress.Scores;
 namespace SheetPress.Engraving;
 
 /// <summary>
-/// Draws ties in a tab that stands alone: an arc from the number to the stem of the tied note, which shows no number of its own. Upward on the
-/// upper strings, downward on the lower ones.
+/// Draws ties in a tab that stands alone: an arc from the number to the stem of the tied note, or to its number in brackets where it has one.
+/// Upward on the upper strings, downward on the lower ones.
 /// </summary>
 internal static class TabTies
 {
@@ -38,9 +38,10 @@ internal static class TabTies
 
     private static void Draw(SystemFrame frame, StaffCanvas canvas, PlacedEvent from, Tone tone, FretPosition position, PlacedEvent? to, int strings, TextSizes sizes)
     {
-        var hasNumber = !tone.TieStop || (from.Measure == frame.Measures[0] && from.Plan.Event.Onset == Fraction.Zero);
+        var hasNumber = !tone.TieStop || FretNumbers.LeadsOn(from.Plan) || (from.Measure == frame.Measures[0] && from.Plan.Event.Onset == Fraction.Zero);
         var start = hasNumber && TabJoins.NumberBox(from, position, sizes) is { } box ? box.Right + NumberGap : from.Centre;
-        var end = to?.Centre ?? frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap;
+        var numbered = to is not null && FretNumbers.LeadsOn(to.Plan) ? TabJoins.NumberBox(to, position, sizes)?.Left - NumberGap : null;
+        var end = numbered ?? to?.Centre ?? frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap;
         end = Math.Max(end, start + ShortestTie);
         var height = Math.Clamp(BaseHeight + (HeightPerSpace * (end - start)), LeastHeight, MostHeight);
         var origin = from.Plan.Origin with { Staff = 1 };

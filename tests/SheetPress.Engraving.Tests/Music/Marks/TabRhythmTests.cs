@@ -68,4 +68,27 @@ public class TabRhythmTests
         }
         SystemLint.Check(system, 1.75).ShouldBeEmpty();
     }
+
+    // A half and a whole note of one pitch have heads side by side, but the string is stopped once: "3" and not "33".
+    [Theory]
+    [InlineData(StaffLayout.Tab)]
+    [InlineData(StaffLayout.StaffAndTab)]
+    public void Both_voices_on_one_string_show_one_number(StaffLayout layout)
+    {
+        var system = Drawn.System(ScoreText.Parse("C2:2 E2:2", layout: layout, lower: "C2:4"));
+        system.Of(MarkRole.FretNumber).Count.ShouldBe(2);
+    }
+
+    // A slide needs a number to start at: that of a tied note is shown in brackets.
+    [Theory]
+    [InlineData(StaffLayout.Tab)]
+    [InlineData(StaffLayout.StaffAndTab)]
+    public void A_slide_out_of_a_tied_note_starts_at_its_number(StaffLayout layout)
+    {
+        var system = Drawn.System(ScoreText.Parse("r:2 F1:3!sl A1:3", layout: layout));
+        var numbers = system.Of(MarkRole.FretNumber).Cast<TextMark>().Select(n => n.Run.Text).ToList();
+        numbers.ShouldContain(n => n.StartsWith('('));
+        numbers.Count(n => n.StartsWith('(')).ShouldBe(1);
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
 }
