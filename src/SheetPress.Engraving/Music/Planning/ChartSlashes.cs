@@ -4,7 +4,7 @@ using SheetPress.Theory;
 
 namespace SheetPress.Engraving;
 
-/// <summary>What a chord chart shows in a measure: stemless slashes, one a beat, or the rhythm where the score asks for one.</summary>
+/// <summary>What a chord chart shows in a measure: stemless slashes, one a beat (dotted in compound meters; handbooks, from memory), or the rhythm where the score asks for one.</summary>
 internal static class ChartSlashes
 {
     /// <summary>The voice to draw for a measure of a chord chart.</summary>
@@ -47,9 +47,10 @@ internal static class ChartSlashes
     {
         var events = ImmutableArray.CreateBuilder<ScoreEvent>();
         var length = BeatLength(measure.Meter);
+        var slash = new NoteValue(NoteBase.Quarter, measure.Meter.IsCompound ? 1 : 0);
         for (var at = Fraction.Zero; at < measure.Length; at += length)
         {
-            events.Add(new ScoreEvent { Onset = at, Value = new NoteValue(NoteBase.Quarter), Tones = [BeatTone] });
+            events.Add(new ScoreEvent { Onset = at, Value = slash, Tones = [BeatTone] });
         }
         return events.ToImmutable();
     }
