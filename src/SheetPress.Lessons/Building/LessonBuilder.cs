@@ -60,7 +60,10 @@ public static class LessonBuilder
         if (request.Tempo is { } own) frame = InProportion(frame, own.QuartersPerMinute / lesson.Tempo.QuartersPerMinute);
         try
         {
-            return new BuiltExercise(request, fingered.Line, fingered.Summary, ScoreBuilder.Build(header, frame, fingered.Line, fingered.Lower));
+            var score = ScoreBuilder.Build(header, frame, fingered.Line, fingered.Lower);
+            if (OutOfRange(request, score) is not { } problem) return new BuiltExercise(request, fingered.Line, fingered.Summary, score);
+            diagnostics.Add(request.Span, problem);
+            return null;
         }
         catch (UnwritableRhythmException e)
         {
@@ -95,6 +98,21 @@ public static class LessonBuilder
         Severity.Error,
         string.Create(CultureInfo.InvariantCulture, $"The rhythm of \"{request.Title ?? request.Style.Title}\" cannot be written in bar {e.MeasureIndex + 1}: it falls between sixty-fourth notes and is no group of 3, 5, 6 or 7."),
         "Use longer values there, or fewer dots.");
+
+    // What an equation leads to is known with the tempo of the exercise. No written tempo is beyond these quarter notes a minute but one of very short values.
+    private static Problem? OutOfRange(ExerciseRequest request, Score score)
+    {
+        for (var i = 0; i < score.Measures.Length; i++)
+        {
+            if (score.Measures[i].Directions.FirstOrDefault(d => d.Equation is not null)?.Tempo is not { } tempo || tempo.QuartersPerMinute is >= TempoReader.Slowest / 4.0 and <= TempoReader.Fastest * 4.0) continue;
+            return new Problem(
+                "equation-out-of-range",
+                Severity.Error,
+                string.Create(CultureInfo.InvariantCulture, $"The equation of note values in bar {i + 1} of \"{request.Title ?? request.Style.Title}\" leads to {tempo.QuartersPerMinute:0.##} quarter notes a minute."),
+                "The left value is that of the bar before, the right one that of the bar it stands over: turn them round, or write the tempo as a number.");
+        }
+        return null;
+    }
 
     private static Problem Unplayable(Lesson lesson, ExerciseRequest request, Fraction start, string reason)
     {

@@ -215,6 +215,9 @@ public static class DiagnosticCodes
     /// <summary>Two tempos for the start.</summary>
     public const string TempoTwice = "tempo-twice";
 
+    /// <summary>An equation of note values with no bar before it.</summary>
+    public const string EquationAtStart = "equation-at-start";
+
     /// <summary>A mark with no bar.</summary>
     public const string NoBarForMark = "no-bar-for-mark";
 

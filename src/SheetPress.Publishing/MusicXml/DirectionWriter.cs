@@ -83,7 +83,7 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
             case DirectionKind.HairpinStop: WriteWedge("stop", offset); break;
             case DirectionKind.Segno: WriteMark(offset, () => xml.Empty("segno"), sound: ("segno", SegnoName(++_segni))); break;
             case DirectionKind.Coda: WriteMark(offset, () => xml.Empty("coda"), sound: ("coda", CodaName(++_codas))); break;
-            case DirectionKind.Tempo: WriteMark(offset, () => WriteMetronome(direction.Tempo!), sound: SoundOf(direction.Tempo!)); break;
+            case DirectionKind.Tempo: WriteMark(offset, () => WriteMetronome(direction), sound: SoundOf(direction.Tempo!)); break;
             case DirectionKind.DaCapo: WriteJump(direction.Text, "D.C.", offset, plan.Index == 0 ? ("dacapo", "yes") : ("dalsegno", StartName)); break;
             case DirectionKind.DalSegno: WriteJump(direction.Text, "D.S.", offset, ("dalsegno", SegnoName(Math.Max(_segni, 1)))); break;
             case DirectionKind.ToCoda: WriteJump(direction.Text, "To Coda", offset, ("tocoda", CodaName(_codas + 1))); break;
@@ -91,13 +91,31 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
         }
     }
 
+    private void WriteMetronome(Direction direction)
+    {
+        if (direction.Equation is not { } equation)
+        {
+            WriteMetronome(direction.Tempo!);
+            return;
+        }
+        xml.Open("metronome");
+        WriteBeat(equation.Before);
+        WriteBeat(equation.After);
+        xml.Close();
+    }
+
     private void WriteMetronome(Tempo tempo)
     {
         xml.Open("metronome");
-        xml.Leaf("beat-unit", NoteNames.TypeOf(tempo.Beat.Base));
-        for (var i = 0; i < tempo.Beat.Dots; i++) xml.Empty("beat-unit-dot");
+        WriteBeat(tempo.Beat);
         xml.Leaf("per-minute", XmlOutput.Number(tempo.BeatsPerMinute));
         xml.Close();
+    }
+
+    private void WriteBeat(NoteValue value)
+    {
+        xml.Leaf("beat-unit", NoteNames.TypeOf(value.Base));
+        for (var i = 0; i < value.Dots; i++) xml.Empty("beat-unit-dot");
     }
 
     private static (string, string?) SoundOf(Tempo tempo) => ("tempo", XmlOutput.Number(tempo.QuartersPerMinute));

@@ -34,7 +34,7 @@ public static class ScoreBuilder
             }
             measures.Add(measure);
         }
-        return new Score
+        return TempoEquations.Solve(new Score
         {
             Id = header.Id,
             Title = header.Title,
@@ -50,7 +50,7 @@ public static class ScoreBuilder
             ShowRhythm = header.ShowRhythm,
             MeasuresPerSystem = header.MeasuresPerSystem,
             Measures = measures.MoveToImmutable(),
-        };
+        });
     }
 
     private static Measure WithChanges(Measure measure, Line line, Fraction start)
@@ -59,7 +59,8 @@ public static class ScoreBuilder
         {
             if (change.Start != start) continue;
             measure = measure with { ClefChange = change.Clef ?? measure.ClefChange };
-            if (change.Tempo is { } tempo) measure = measure with { Directions = [.. measure.Directions.Where(d => d.Kind != DirectionKind.Tempo || d.Offset > Fraction.Zero), Direction.OfTempo(Fraction.Zero, tempo)] };
+            var tempo = change.Equation is { } equation ? Direction.OfEquation(Fraction.Zero, equation) : change.Tempo is { } wanted ? Direction.OfTempo(Fraction.Zero, wanted) : null;
+            if (tempo is not null) measure = measure with { Directions = [.. measure.Directions.Where(d => d.Kind != DirectionKind.Tempo || d.Offset > Fraction.Zero), tempo] };
         }
         return measure;
     }

@@ -33,6 +33,7 @@ internal static class MeasureChecks
         {
             if (direction.Offset < Fraction.Zero || direction.Offset > measure.Length) add(ScoreRule.MarksInMeasure, $"The mark {direction.Kind} at {direction.Offset} is outside.");
             if (direction.Kind == DirectionKind.Tempo != direction.Tempo is not null) add(ScoreRule.MarksInMeasure, $"The mark {direction.Kind} at {direction.Offset} {(direction.Tempo is null ? "lacks its tempo" : "has a tempo")}.");
+            if (direction.Equation is { } equation && direction.Tempo?.Beat != equation.After) add(ScoreRule.MarksInMeasure, $"The mark {direction.Kind} at {direction.Offset} does not count the value that its equation leads to.");
         }
     }
 

@@ -96,6 +96,9 @@ public sealed record LineChange(Fraction Start)
 
     /// <summary>The new tempo, in place of one that the frame states there; null for no change by the line.</summary>
     public Tempo? Tempo { get; init; }
+
+    /// <summary>An equation of note values that a new tempo follows from, in place of a tempo; null for none.</summary>
+    public TempoEquation? Equation { get; init; }
 }
 
 /// <summary>One measure of the frame that a line is written into: the progression as the lesson states it.</summary>

@@ -59,10 +59,18 @@ public sealed record Direction(Fraction Offset, DirectionKind Kind, string Text 
     /// <summary>The tempo of a <see cref="DirectionKind.Tempo"/>; null for every other kind.</summary>
     public Tempo? Tempo { get; init; }
 
+    /// <summary>The equation of note values that the tempo follows from and that is shown in its place; null for a tempo that is shown as itself.</summary>
+    public TempoEquation? Equation { get; init; }
+
     /// <summary>A new tempo from a point in time on.</summary>
     /// <param name="offset">Quarter notes from the start of the measure.</param>
     /// <param name="tempo">The tempo.</param>
     public static Direction OfTempo(Fraction offset, Tempo tempo) => new(offset, DirectionKind.Tempo) { Tempo = tempo };
+
+    /// <summary>A new tempo from a point in time on that an equation of note values says. A frame states it so; the score that is built has the tempo beside it.</summary>
+    /// <param name="offset">Quarter notes from the start of the measure.</param>
+    /// <param name="equation">The equation.</param>
+    public static Direction OfEquation(Fraction offset, TempoEquation equation) => new(offset, DirectionKind.Tempo) { Equation = equation };
 }
 
 /// <summary>Barlines that can end a measure.</summary>

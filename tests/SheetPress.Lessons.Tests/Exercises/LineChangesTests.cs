@@ -41,6 +41,33 @@ public class LineChangesTests
         tempo.ShouldBe(new Tempo(60, new NoteValue(NoteBase.Quarter, 1)));
     }
 
+    // 90 quarters before: 90 halves a minute, then 180 quarters and 360 eighths; back to 90 where the line starts over.
+    [Fact]
+    public void An_equation_follows_the_bar_before_it()
+    {
+        Tempos("w C2 | [tempo quarter = half] C3 | [tempo eighth = eighth] C3 | [tempo 90] C3").ShouldBe("- 90 360 90");
+        Tempos("w C2 | [tempo quarter = half] C3").ShouldBe("- 90 90 90");
+        Score(LessonMaker.Lesson("C | F | G | C"), "w C2 | [tempo quarter = half] C3").Measures.SelectMany(m => m.Directions).Select(d => d.Tempo!.QuartersPerMinute).ShouldBe([180, 90, 180]);
+        // What leaves the tempo as it is needs no way back.
+        Tempos("w C2 | [tempo eighth = eighth] C3").ShouldBe("- 180 - 180");
+    }
+
+    [Fact]
+    public void An_equation_in_the_first_bar_or_in_the_lower_voice_is_reported()
+    {
+        Codes(("line", "[tempo quarter = half] w C2 | w C2")).ShouldBe([DiagnosticCodes.EquationAtStart]);
+        Codes(("line", "w C2 | [tempo quarter = fast] w C2")).ShouldBe([DiagnosticCodes.UnknownRhythmWord]);
+        Codes(("line", "w G2 | w F2"), ("lower", "w C2 | [tempo quarter = half] w F1")).ShouldBe([DiagnosticCodes.MisplacedChange]);
+
+        static IEnumerable<string> Codes(params (string, string)[] options)
+        {
+            var lesson = LessonMaker.Lesson("C | F");
+            var bag = new DiagnosticBag(lesson.Source);
+            LessonBuilder.Build(lesson with { Exercises = [LessonMaker.Request("own-line", options)] }, bag).Exercises.ShouldBeEmpty();
+            return bag.Items.Select(d => d.Code);
+        }
+    }
+
     // Two thirds of 60.
     [Fact]
     public void A_step_of_a_ladder_slows_the_changes_too()

@@ -48,6 +48,30 @@ public class ExerciseFrameTests
         Changes("style: roots\ntempo: 45").ShouldBe("60 15");
     }
 
+    // 90, 90 dotted quarters, its eighths at 270; a tempo of 45 halves all of it.
+    [Fact]
+    public void Equations_of_note_values_start_from_a_tempo_of_its_own()
+    {
+        static string Changes(string exercise) => string.Join(' ', Build(exercise, "Cm7 | [6/8] [tempo quarter = dotted quarter] Fm7 | [4/4] [tempo eighth = eighth] Cm7").Score.Measures.SelectMany(m => m.Directions).Select(d => $"{d.Tempo!.BeatsPerMinute}/{d.Tempo.QuartersPerMinute}"));
+        Changes("style: roots").ShouldBe("90/135 270/135");
+        Changes("style: roots\ntempo: 45").ShouldBe("45/67.5 135/67.5");
+    }
+
+    [Theory]
+    [InlineData("[tempo sixteenth = whole] Fm7 | [tempo eighth = quarter] Fm7", "bar 3", "2880 quarter notes")]
+    [InlineData("[tempo whole = quarter] Fm7 | [tempo whole = quarter] Fm7 | [tempo whole = half] Fm7", "bar 4", "2.81 quarter notes")]
+    public void An_equation_that_leads_nowhere_is_reported(string bars, string bar, string speed)
+    {
+        var (lesson, findings) = MarkedLesson.Read($"title: Tiny\nkey: C minor\ntempo: 90\nprogression: |\n  Cm7 | {bars}\nexercises:\n  - style: roots\n");
+        findings.ShouldBeEmpty();
+        var bag = new DiagnosticBag(lesson!.Source);
+        LessonBuilder.Build(lesson, bag).Exercises.ShouldBeEmpty();
+        var finding = bag.Items.ShouldHaveSingleItem();
+        finding.Code.ShouldBe("equation-out-of-range");
+        finding.Message.ShouldContain(bar);
+        finding.Message.ShouldContain(speed);
+    }
+
     [Fact]
     public void A_tempo_in_the_first_bar_is_that_of_the_lesson()
     {

@@ -200,6 +200,22 @@ public class MidiWriterTests
         MidiScores.Read(score, new MidiOptions { TempoFactor = 0.5 }).Events[0].OfType<TempoEvent>().Select(e => e.MicrosecondsPerQuarterNote).Take(2).ShouldBe([1_000_000, 888_889]);
     }
 
+    // 120 quarters a minute, then 120 dotted quarters, which are 180 quarters, each time; then its eighths, 360 a minute, as quarters.
+    [Fact]
+    public void An_equation_of_note_values_sets_the_tempo_it_leads_to()
+    {
+        var quarter = new NoteValue(NoteBase.Quarter);
+        var score = MidiScores.Build(
+            [
+                MidiScores.Measure(),
+                MidiScores.Measure(new Meter(6, 8)) with { RepeatEndTimes = 2, Directions = [Direction.OfEquation(0, new TempoEquation(quarter, new NoteValue(NoteBase.Quarter, 1)))] },
+                MidiScores.Measure() with { Directions = [Direction.OfEquation(0, new TempoEquation(new NoteValue(NoteBase.Eighth), quarter))] },
+            ],
+            MidiScores.Note(0, 4, "E1"), MidiScores.Note(4, 3, "A1"), MidiScores.Note(7, 4, "D2"));
+        MidiScores.Read(score).Events[0].OfType<TempoEvent>().Select(e => (e.AbsoluteTime / 960, e.MicrosecondsPerQuarterNote))
+            .ShouldBe([(0, 500_000), (4, 333_333), (7, 500_000), (11, 333_333), (14, 166_667)]);
+    }
+
     [Fact]
     public void The_same_score_gives_the_same_bytes()
     {

@@ -31,6 +31,18 @@ public class DirectionTests
         measures.Select(m => string.Join(' ', m.Elements("sound").Attributes("tempo").Select(a => a.Value))).ShouldBe(["", "92", "", "92", ""]);
     }
 
+    // 92 quarters, 92 dotted quarters (138), the same by eighths, 46 dotted halves a minute then 46 halves (92).
+    [Fact]
+    public void An_equation_of_note_values_is_two_beat_units_and_the_sound_it_leads_to()
+    {
+        var measures = Written.Measures(Written.Exercise("equations"));
+        measures.Skip(1).Select(m => string.Join(' ', m.Descendants("metronome").Single().Elements().Select(e => e.Name.LocalName == "beat-unit-dot" ? "." : e.Name.LocalName + ":" + e.Value)))
+            .ShouldBe(["beat-unit:quarter beat-unit:quarter .", "beat-unit:eighth beat-unit:eighth", "beat-unit:half . beat-unit:half"]);
+        measures.Select(m => string.Join(' ', m.Elements("direction").Elements("sound").Attributes("tempo").Select(a => a.Value))).ShouldBe(["92", "138", "138", "92"]);
+        // The start of the repeat says its own; no other measure needs it again.
+        measures.SelectMany(m => m.Elements("sound").Attributes("tempo")).ShouldBeEmpty();
+    }
+
     [Fact]
     public void Swing_is_words_and_a_sound_of_its_own()
     {

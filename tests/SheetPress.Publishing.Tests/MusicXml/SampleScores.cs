@@ -14,7 +14,7 @@ internal static class SampleScores
     [
         Plain(), Swing(), Pickup(), KeysAndMeters(), Repeats(), ToTheCoda(), BackToTheStart(), Tuplets(), NestedTuplets(), Technique(), Bends(),
         TwoVoices(), Chords(), NoChord(), TabOnly(), StaffOnly(), Chart(), FiveStrings(), Ukulele(), CapoGuitar(), OwnTuning(), Silence(), RepeatedMeasures(),
-        Clefs(), Phrases(), Tempos(),
+        Clefs(), Phrases(), Tempos(), Equations(),
     ];
 
     /// <summary>The sample of a name.</summary>
@@ -196,6 +196,16 @@ internal static class SampleScores
             f[0] with { EndingStart = [1], EndingStop = true, EndingClosed = true, RepeatEndTimes = 2, Directions = [Direction.OfTempo(0, new Tempo(60, new NoteValue(NoteBase.Half))), Direction.OfTempo(2, new Tempo(50, new NoteValue(NoteBase.Quarter, 1)))] },
             f[0] with { EndingStart = [2], EndingStop = true },
             f[0] with { Directions = [Direction.OfTempo(0, new Tempo(66, Quarter))] },
+        ]);
+
+    private static Score Equations() => Build(
+        Header("equations"), "4/4", "C major", "C2:4 | D2:3 | E2:4 | F2:4",
+        change: f =>
+        [
+            f[0] with { RepeatStart = true },
+            f[0] with { Meter = new Meter(6, 8), Length = 3, RepeatEndTimes = 2, Directions = [Direction.OfEquation(0, new TempoEquation(Quarter, new NoteValue(NoteBase.Quarter, 1)))] },
+            f[0] with { Directions = [Direction.OfEquation(0, new TempoEquation(new NoteValue(NoteBase.Eighth), new NoteValue(NoteBase.Eighth)))] },
+            f[0] with { Directions = [Direction.OfEquation(0, new TempoEquation(new NoteValue(NoteBase.Half, 1), new NoteValue(NoteBase.Half)))] },
         ]);
 
     private static Score Silence() => Build(Header("silence"), "5/4", "C major", "r:5 | C2:5 | r:5 | r:2 C2:3");

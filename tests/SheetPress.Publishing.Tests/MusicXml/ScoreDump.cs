@@ -36,7 +36,7 @@ internal static class ScoreDump
                     Meter: measure.Meter.ToString() == before?.Meter.ToString() ? null : measure.Meter.ToString(),
                     Length: Time(measure.Length),
                     Swing: m > 0 || !anySwing ? null : score.Feel switch { Feel.Straight => "straight", Feel.SwingEighths => "2:1 eighth", _ => "2:1 16th" },
-                    Tempo: (m == 0 ? score.Tempo : measure.Directions.FirstOrDefault(d => d.Tempo is not null)?.Tempo)?.QuartersPerMinute,
+                    Tempo: Millionths((m == 0 ? score.Tempo : measure.Directions.FirstOrDefault(d => d.Tempo is not null)?.Tempo)?.QuartersPerMinute),
                     staves,
                     [.. measure.Harmonies.Select(HarmonyOf)]);
             }
@@ -142,6 +142,9 @@ internal static class ScoreDump
     }
 
     private sealed record FileDump(string Title, MeasureDump[] Measures, int[]? PlayOrder);
+
+    // As exactly as a file says it.
+    private static double? Millionths(double? tempo) => tempo is { } exact ? Math.Round(exact, 6) : null;
 
     private sealed record MeasureDump(bool Implicit, int? Key, string? Meter, long[] Length, string? Swing, double? Tempo, Dictionary<string, NoteDump[]> Staves, HarmonyDump[] Harmonies);
 

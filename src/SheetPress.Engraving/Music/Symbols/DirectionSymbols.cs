@@ -23,6 +23,7 @@ internal static class DirectionSymbols
         DirectionKind.DaCapo => Words(Jump("D.C.", direction.Text), TextFont.SerifSemiBold, sizes),
         DirectionKind.DalSegno => Words(Jump("D.S.", direction.Text), TextFont.SerifSemiBold, sizes),
         DirectionKind.ToCoda => ToCoda(direction.Text, sizes),
+        DirectionKind.Tempo when direction.Equation is { } equation => TempoSymbol.Layout(equation, sizes.Direction),
         DirectionKind.Tempo => TempoSymbol.Layout(direction.Tempo!, Feel.Straight, sizes.Direction, ""),
         DirectionKind.Fine => Words(direction.Text.Length > 0 ? direction.Text : "Fine", TextFont.SerifSemiBold, sizes),
         _ => null,

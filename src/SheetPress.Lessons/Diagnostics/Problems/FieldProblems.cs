@@ -68,6 +68,9 @@ public static class FieldProblems
     /// <summary>No value before the equals sign.</summary>
     public static Problem UnknownTempoBeat() => Error(DiagnosticCodes.UnknownTempoBeat, "Before the equals sign comes one note value.", "Write for example half = 60 or dotted quarter = 72.");
 
+    /// <summary>No value on a side of an equation.</summary>
+    public static Problem UnknownEquationValue() => Error(DiagnosticCodes.UnknownTempoBeat, "On each side of an equation of note values stands one value, neither a rest nor of a tuplet.", "Write for example quarter = dotted quarter or eighth = eighth.");
+
     /// <summary>No instrument.</summary>
     public static Problem UnknownInstrument(string name, IReadOnlyList<string> near, IReadOnlyList<string> known) =>
         new(DiagnosticCodes.UnknownInstrument, Severity.Error, $"There is no instrument '{name}'.", near.Count == 0 ? $"Choose from: {string.Join(", ", known)}." : $"Did you mean {OneOf(near)}?") { Suggestion = near.Count == 0 ? null : near[0] };

@@ -47,6 +47,7 @@ internal static class LineNotation
         Changes stand at the front of their bar and hold from there on
           [treble clef] [bass clef]                 the staff in another clef
           [tempo 60] [tempo half = 72]              another tempo
+          [tempo quarter = dotted quarter]          the left value, as it went before, is now the right one
 
         With "lower" a second voice stands on the same staff, written like the line.
 

@@ -67,7 +67,7 @@ internal sealed class LineTimer(DiagnosticBag bag)
             if (token is not (ClefToken or TempoToken)) words.Add(token);
             else if (words.Count > 0) bag.Add(token.Word.Span, LineProblems.ChangeBehindNote(token.Word.Value));
             else if (token is ClefToken clef) _changes.Add(new WrittenChange(_at, token.Word.Span) { IsBass = clef.IsBass });
-            else if (TempoReader.Read(((TempoToken)token).Tempo, meter, bag) is { } tempo) _changes.Add(new WrittenChange(_at, token.Word.Span) { Tempo = tempo });
+            else if (TempoReader.ReadChange(((TempoToken)token).Tempo, meter, bag) is var (tempo, equation) && (tempo is not null || equation is not null)) _changes.Add(new WrittenChange(_at, token.Word.Span) { Tempo = tempo, Equation = equation });
         }
         return words;
     }

@@ -93,4 +93,7 @@ internal sealed record WrittenChange(Fraction Start, SourceSpan Span)
 
     /// <summary>The new tempo; null for none.</summary>
     public Tempo? Tempo { get; init; }
+
+    /// <summary>The equation of note values that a new tempo follows from; null for none.</summary>
+    public TempoEquation? Equation { get; init; }
 }

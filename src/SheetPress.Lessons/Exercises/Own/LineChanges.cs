@@ -30,6 +30,7 @@ internal static class LineChanges
                 if (start >= progression.Length) break;
                 if (change.IsBass is { } isBass) TakeClef(ClefOf(isBass, usual), start);
                 if (change.Tempo is { } wanted) TakeTempo(wanted.Times(context.Request.TempoShare), start);
+                if (change.Equation is { } equation) TakeEquation(equation, start);
             }
         }
         return changes.ToImmutable();
@@ -44,6 +45,13 @@ internal static class LineChanges
         {
             if (wanted != tempo || atStart is null) changes.Add(new LineChange(start) { Tempo = wanted });
             tempo = wanted;
+        }
+
+        void TakeEquation(TempoEquation equation, Fraction start)
+        {
+            changes.Add(new LineChange(start) { Equation = equation });
+            // Where both values are alike the tempo stays what it was.
+            if (tempo is not null && equation.Before.Duration != equation.After.Duration) tempo = equation.From(tempo);
         }
     }
 

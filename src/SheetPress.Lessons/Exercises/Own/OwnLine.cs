@@ -60,6 +60,7 @@ internal sealed class OwnLine : ExerciseStyle
         foreach (var change in line.Changes)
         {
             if (option == "lower") bag.Add(change.Span, LineProblems.ChangeInLower());
+            else if (change.Equation is not null && change.Start == Fraction.Zero) bag.Add(change.Span, ProgressionProblems.EquationAtStart());
             else if (change.Tempo is not null && change.Start == Fraction.Zero) bag.Add(change.Span, LineProblems.TempoAtStart());
         }
         return bag.Items.Count == problems;

@@ -46,13 +46,13 @@ internal static class LikelyInstruction
         return text.Contains(' ', StringComparison.Ordinal) && Key.TryParse(text, out _) ? text : null;
     }
 
-    // "tempo: 90", "90 bpm", "quarter = 90".
+    // "tempo: 90", "90 bpm", "quarter = 90", "quarter = dotted quarter".
     private static string? TempoIn(string text)
     {
-        if (StartsWithWords(text, "tempo", out var rest) && rest.Length > 0 && char.IsAsciiDigit(rest[^1])) return rest;
+        if (StartsWithWords(text, "tempo", out var rest) && rest.Length > 0 && (char.IsAsciiDigit(rest[^1]) || TempoReader.IsSoundEquation(rest))) return rest;
         if (text.EndsWith("bpm", StringComparison.Ordinal) && IsNumber(text[..^3].Trim())) return text[..^3].Trim();
         var sign = text.IndexOf('=', StringComparison.Ordinal);
-        return sign > 0 && IsNumber(text[(sign + 1)..].Trim()) ? text : null;
+        return sign > 0 && (IsNumber(text[(sign + 1)..].Trim()) || TempoReader.IsSoundEquation(text)) ? text : null;
     }
 
     // "common time", "meter 3/4", "time signature: 6/8".

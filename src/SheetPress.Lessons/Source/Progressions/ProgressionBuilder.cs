@@ -23,8 +23,12 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
         {
             var bar = bars[i];
             meter = bar.Meter ?? meter;
-            var tempo = bar.Tempo is { } text ? TempoReader.Read(text, meter, bag) : null;
-            if (i == 0) (first, tempo) = (tempo, null);
+            var (tempo, equation) = bar.Tempo is { } text ? TempoReader.ReadChange(text, meter, bag) : default;
+            if (i == 0)
+            {
+                if (equation is not null) bag.Add(bar.Tempo!.Span, ProgressionProblems.EquationAtStart());
+                (first, tempo, equation) = (tempo, null, null);
+            }
             if (bar.Key is { } change) key = rekeying.Move(change);
             var length = LengthOf(bar, meter);
             var firstChord = _chords.Count;
@@ -35,7 +39,7 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
                 Key = key,
                 Length = length,
                 Harmonies = [.. _chords.Skip(firstChord).Where(c => !c.IsHeld).Select(c => new HarmonyMark(c.Start - start, c.Chord))],
-                Directions = DirectionsOf(bar, tempo, length),
+                Directions = DirectionsOf(bar, tempo, equation, length),
                 RepeatStart = bar.RepeatStart,
                 RepeatEndTimes = endings[i].Times,
                 EndingStart = bar.Ending,
@@ -50,11 +54,12 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
         return new Progression(_measures.ToImmutable(), _chords.ToImmutable()) { Tempo = first };
     }
 
-    private static ImmutableArray<Direction> DirectionsOf(WrittenBar bar, Tempo? tempo, Fraction length)
+    private static ImmutableArray<Direction> DirectionsOf(WrittenBar bar, Tempo? tempo, TempoEquation? equation, Fraction length)
     {
         var directions = ImmutableArray.CreateBuilder<Direction>();
         foreach (var (kind, text) in bar.StartMarks) directions.Add(new Direction(Fraction.Zero, kind, text));
         if (tempo is not null) directions.Add(Direction.OfTempo(Fraction.Zero, tempo));
+        if (equation is not null) directions.Add(Direction.OfEquation(Fraction.Zero, equation));
         foreach (var (kind, text) in bar.EndMarks) directions.Add(new Direction(length, kind, text));
         return directions.ToImmutable();
     }

@@ -12,7 +12,7 @@ namespace SheetPress.Lessons;
 /// chord before sound on, <c>same</c> is the bar before once more.</para>
 /// <para><c>|: :|</c> repeats, <c>:| x3</c> three times in all. <c>1.</c> and <c>2.</c> at the start of a bar open first and second endings,
 /// <c>1-2.</c> one for both times. <c>||</c> is a double barline.</para>
-/// <para>Square brackets hold what is said about a bar: <c>[A]</c> or <c>[Verse]</c> a rehearsal mark, <c>[3/4]</c> a new meter, <c>[tempo 60]</c> a new tempo, <c>[key G minor]</c> a new
+/// <para>Square brackets hold what is said about a bar: <c>[A]</c> or <c>[Verse]</c> a rehearsal mark, <c>[3/4]</c> a new meter, <c>[tempo 60]</c> or <c>[tempo quarter = dotted quarter]</c> a new tempo, <c>[key G minor]</c> a new
 /// key, <c>[pickup 1]</c> a first bar of one beat, <c>[new line]</c> a new system, and <c>[segno] [coda] [to coda] [fine] [D.C. al Fine]
 /// [D.S. al Coda]</c>. A <c>#</c> with a blank after it starts a remark that goes to the end of the line.</para>
 /// </remarks>

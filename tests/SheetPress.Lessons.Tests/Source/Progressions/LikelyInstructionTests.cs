@@ -14,6 +14,8 @@ public class LikelyInstructionTests
     [InlineData("Tempo = 90", "tempo 90")]
     [InlineData("90 bpm", "tempo 90")]
     [InlineData("dotted quarter = 60", "tempo dotted quarter = 60")]
+    [InlineData("quarter = dotted quarter", "tempo quarter = dotted quarter")]
+    [InlineData("tempo: e = e", "tempo e = e")]
     [InlineData("meter 3/4", "3/4")]
     [InlineData("time signature: 6/8", "6/8")]
     [InlineData("3/4 time", "3/4")]

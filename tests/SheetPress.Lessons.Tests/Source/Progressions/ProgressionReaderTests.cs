@@ -70,6 +70,8 @@ public class ProgressionReaderTests
     [InlineData("Cm | [key G minor] i V7", "<4/4> Cm:4 | <G minor> Gm:2 D7:2")]
     [InlineData("C | [tempo 120] F | [tempo half = 60] G", "<4/4> C:4 | <Tempo Quarter=120> F:4 | <Tempo Half=60> G:4")]
     [InlineData("C | [tempo 60] [6/8] F | [B] [4/4] [tempo 72.5 bpm] G", "<4/4> C:4 | <6/8> <Tempo Quarter.=60> F:3 | <4/4> <Rehearsal B> <Tempo Quarter=72.5> G:4")]
+    [InlineData("C | [6/8] [tempo quarter = dotted quarter] F | [tempo e = e] [4/4] G | [tempo q..=Half note] C", "<4/4> C:4 | <6/8> <Tempo Quarter=Quarter.> F:3 | <4/4> <Tempo Eighth=Eighth> G:4 | <Tempo Quarter..=Half> C:4")]
+    [InlineData("[pickup 1] C | [tempo quarter = half] F", "<4/4> C:1 | <Tempo Quarter=Half> F:4")]
     [InlineData("[tempo 66] C | F", "<66> <4/4> C:4 | F:4")]
     [InlineData("[pickup 1] G7 | Cm", "<4/4> G7:1 | Cm:4")]
     [InlineData("[pickup 1.5 beats] G7 | Cm", "<4/4> G7:3/2 | Cm:4")]

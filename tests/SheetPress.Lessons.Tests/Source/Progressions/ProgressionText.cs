@@ -28,5 +28,8 @@ internal static class ProgressionText
         return (progression.Tempo is { } start ? $"<{start.BeatsPerMinute}> " : "") + string.Join(" | ", bars);
     }
 
-    private static string TempoOf(Direction direction) => direction.Tempo is { } tempo ? $" {tempo.Beat.Base}{new string('.', tempo.Beat.Dots)}={tempo.BeatsPerMinute}" : "";
+    private static string TempoOf(Direction direction) => direction.Equation is { } equation ? $" {Value(equation.Before)}={Value(equation.After)}"
+        : direction.Tempo is { } tempo ? $" {Value(tempo.Beat)}={tempo.BeatsPerMinute}" : "";
+
+    private static string Value(NoteValue value) => value.Base + new string('.', value.Dots);
 }
