@@ -59,7 +59,7 @@ public class LineChangesTests
         Codes(("line", "w C2 | [tempo quarter = fast] w C2")).ShouldBe([DiagnosticCodes.UnknownRhythmWord]);
         Codes(("line", "w G2 | w F2"), ("lower", "w C2 | [tempo quarter = half] w F1")).ShouldBe([DiagnosticCodes.MisplacedChange]);
 
-        static IEnumerable<string> Codes(params (string, string)[] options)
+        static IEnumerable<string> Codes(params (string Name, object Value)[] options)
         {
             var lesson = LessonMaker.Lesson("C | F");
             var bag = new DiagnosticBag(lesson.Source);
