@@ -63,7 +63,7 @@ public static class ProgressionProblems
     public static Problem TempoTwice() => Error(DiagnosticCodes.TempoTwice, "The first bar of the progression states a tempo too.", "Keep one of the two.");
 
     /// <summary>An equation of note values with no bar before it.</summary>
-    public static Problem EquationAtStart() => Error(DiagnosticCodes.EquationAtStart, "No bar stands before this one whose note values could be equalled.", "Write the tempo as a number, as in tempo 90, or move the equation to the bar where the tempo changes.");
+    public static Problem EquationAtStart() => Error(DiagnosticCodes.EquationAtStart, "The left value of an equation is that of the bar before, and no bar stands before this one.", "Write the tempo as a number, as in tempo 90, or move the equation to the bar where the tempo changes.");
 
     /// <summary>A mark with no bar.</summary>
     public static Problem NoBarForMark() => Error(DiagnosticCodes.NoBarForMark, "No bar follows this mark.", "Write the bar it is for, or take it away.");
