@@ -168,6 +168,9 @@ public sealed class CommandTests : IDisposable
         list.Output.ShouldContain("walking-line");
         var one = _sheetPress.Run("styles", "octave-run");
         one.Output.ShouldContain("  - style: octave-run");
+        var own = _sheetPress.Run("styles", "own-line").Output;
+        own.ShouldContain("Over Dm7b5 | G7 | Cm7 | Cm7 in C minor:");
+        own.ShouldNotContain("error[");
         _sheetPress.Run("styles", "octav-run").Error.ShouldContain("octave-run");
     }
 

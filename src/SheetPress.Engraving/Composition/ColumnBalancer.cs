@@ -5,6 +5,9 @@ namespace SheetPress.Engraving;
 /// <summary>Sets a flow in one box, as one column or as two of equal height.</summary>
 internal static class ColumnBalancer
 {
+    // Costs closer than this are the same: then the left column is the longer one, as readers expect.
+    private const double Tolerance = 1e-9;
+
     // How many millimetres a column may grow to be spared a penalty of one.
     private const double PenaltyHeight = 0.06;
 
@@ -27,7 +30,7 @@ internal static class ColumnBalancer
             if (flow[cut - 1].BreakPenalty == FlowBox.Never) continue;
             var height = Math.Max(Height(flow, 0, cut), Height(flow, cut, flow.Length) + (flow[cut - 1].Repeated?.Height ?? 0));
             var cost = height + (PenaltyHeight * flow[cut - 1].BreakPenalty);
-            if (cost >= bestCost) continue;
+            if (cost > bestCost + Tolerance) continue;
             (best, bestHeight, bestCost) = (cut, height, cost);
         }
         var drawings = ImmutableArray.CreateBuilder<PlacedDrawing>();

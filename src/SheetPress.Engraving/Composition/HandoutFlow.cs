@@ -74,6 +74,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         return new FlowBox(longer, [.. first.Drawings, .. second.Indent(ColumnWidth + style.ColumnGap).Drawings])
         {
             Bookmarks = [new(content.Labels.Theory, 0), new(content.Labels.TeacherNotes, 0)],
+            Head = new HeadMark(content.Labels.Theory, "", IsExercise: false),
         };
 
         FlowBox Column(string title, ImmutableArray<TextBlock> blocks)

@@ -5,10 +5,10 @@ namespace SheetPress.Engraving;
 /// <summary>Puts a set table into the flow of the page: rows whole, the header with them and again on each new page.</summary>
 internal static class TableFlow
 {
-    // A table of up to so many rows is better whole on the next page than cut.
-    private const int ShortTable = 8;
-    private const double MidShortTable = 900;
-    private const double MidTable = 40;
+    // A table is cut only where some four tenths of a page would be left white else, and rather not beside a single row, which looks
+    // lost at the foot or the head of a page.
+    private const double MidTable = 900;
+    private const double LonelyRow = 1300;
 
     /// <summary>The rows as boxes.</summary>
     /// <param name="table">The table.</param>
@@ -25,11 +25,10 @@ internal static class TableFlow
         for (var i = 0; i < table.Rows.Length; i++)
         {
             var isLast = i == table.Rows.Length - 1;
-            // A single row at the foot or the head of a page looks lost.
             var lonely = i == 0 || i == table.Rows.Length - 2;
             boxes.Add(FlowBox.Of(table.Rows[i].Drawing, table.Rows[i].Height) with
             {
-                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : table.Rows.Length <= ShortTable ? MidShortTable : lonely ? FlowBox.Unwanted : MidTable,
+                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : lonely ? LonelyRow : MidTable,
                 Repeated = isLast ? null : header,
             });
         }

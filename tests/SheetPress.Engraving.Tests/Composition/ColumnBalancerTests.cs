@@ -26,4 +26,14 @@ public class ColumnBalancerTests
     }
 
     private static double Height(FlowBox[] column) => column.Sum(b => b.Height) + column.SkipLast(1).Sum(b => b.After.Natural);
+
+    // Of two ways that are equally level the left column is the longer one: readers expect a text to end early, not to begin so.
+    [Fact]
+    public void The_left_column_is_the_longer_one()
+    {
+        FlowBox Part(double height) => new(height, [new PlacedDrawing(Drawing.Nothing, 1, 0, 0)]);
+        var box = ColumnBalancer.Balance([Part(10), Part(5), Part(10)], 90);
+        box.Height.ShouldBe(15);
+        box.Drawings.Count(d => d.X == 0).ShouldBe(2);
+    }
 }

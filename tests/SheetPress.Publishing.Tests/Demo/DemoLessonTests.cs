@@ -110,4 +110,15 @@ public class DemoLessonTests
     }
 
     private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+
+    // The table of each demo lesson fits on one page: it is not cut while the page has room.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_harmony_table_is_whole(string name) =>
+        Compose(Build(name), PaperSize.A4).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>().Count(t => t.Run.Text.Trim() == "Chord tones").ShouldBeLessThanOrEqualTo(1);
+
+    // Two texts side by side begin the second page: its running head names them and not the table before.
+    [Fact]
+    public void A_running_head_names_what_begins_on_its_page() =>
+        Compose(Build("two-chords-a-bar.yaml"), PaperSize.A4).Pages[1].Drawing.Marks.OfType<TextMark>().Select(t => t.Run.Text.Trim()).ShouldNotContain("The harmony at a glance");
 }

@@ -19,15 +19,20 @@ internal static class TechniqueSpans
     private const double VibratoEnd = 0.6;
     private const double BarlineGap = 0.3;
 
+    // Words of one row keep this far from each other; one that comes nearer stands in a row above.
+    private const double WordGap = 0.4;
+
     /// <summary>Draws all spans of a staff.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas, TextSizes sizes, int staff)
     {
+        var words = new List<List<Mark>>();
         foreach (var voice in frame.Voices)
         {
             DrawVibrato(frame, canvas, voice, staff);
-            DrawWords(frame, canvas, voice, Articulations.PalmMute, "P.M.", sizes, staff);
-            DrawWords(frame, canvas, voice, Articulations.LetRing, "let ring", sizes, staff);
+            AddWords(words, frame, voice, Articulations.PalmMute, "P.M.", sizes, staff);
+            AddWords(words, frame, voice, Articulations.LetRing, "let ring", sizes, staff);
         }
+        DrawRows(canvas, words);
     }
 
     private static void DrawVibrato(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int staff)
@@ -48,7 +53,21 @@ internal static class TechniqueSpans
         }
     }
 
-    private static void DrawWords(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, Articulations kind, string words, TextSizes sizes, int staff)
+    // The words of a system share one baseline, as far as they do not overlap.
+    private static void DrawRows(StaffCanvas canvas, List<List<Mark>> words)
+    {
+        var waiting = words.Select(marks => (Marks: marks, Box: marks.Aggregate(Box.Empty, (box, m) => box.Union(m.Bounds)))).OrderBy(w => w.Box.Left).ToList();
+        while (waiting.Count > 0)
+        {
+            var row = new List<(List<Mark> Marks, Box Box)>();
+            foreach (var word in waiting) if (row.Count == 0 || row[^1].Box.Right + WordGap <= word.Box.Left) row.Add(word);
+            waiting.RemoveAll(row.Contains);
+            var move = row.Min(w => canvas.Clearance(w.Marks, above: true, Gap));
+            foreach (var mark in row.SelectMany(w => w.Marks)) canvas.Add(mark.Transform(1, 0, move));
+        }
+    }
+
+    private static void AddWords(List<List<Mark>> all, SystemFrame frame, IReadOnlyList<PlacedEvent> voice, Articulations kind, string words, TextSizes sizes, int staff)
     {
         for (var i = 0; i < voice.Count; i++)
         {
@@ -69,7 +88,7 @@ internal static class TechniqueSpans
                 marks.Add(Ink.Level(lineStart, lineEnd, lineY, thickness, MarkRole.Technique, origin) with { Dashes = [Dash, Dash] });
                 marks.Add(Ink.Upright(lineEnd, lineY - (thickness / 2), lineY + Hook, thickness, MarkRole.Technique, origin));
             }
-            canvas.Place(marks, above: true, Gap);
+            all.Add(marks);
             i = last;
         }
     }

@@ -22,7 +22,9 @@ internal sealed class OwnLine : ExerciseStyle
 
     public override Line Generate(ExerciseContext context) => Make(context, "line");
 
-    public override Line? GenerateLower(ExerciseContext context) => context.Request.Options.ContainsKey("lower") ? Make(context, "lower") : null;
+    public override Line? GenerateLower(ExerciseContext context) => context.Request.Options.TryGetValue("lower", out var given) && !IsNone(given.Text.Value) ? Make(context, "lower") : null;
+
+    private static bool IsNone(string text) => text.Trim().Equals("none", StringComparison.OrdinalIgnoreCase);
 
     private static Line Make(ExerciseContext context, string option)
     {
