@@ -10,7 +10,7 @@ public sealed record Drawing(ImmutableArray<Mark> Marks)
     public static Drawing Nothing { get; } = new([]);
 
     /// <summary>The box of all ink.</summary>
-    public Box Bounds => Marks.Aggregate(Box.Empty, (box, mark) => box.Union(mark.Bounds));
+    public Box Bounds => Box.Around(Marks.Select(m => m.Bounds));
 
     /// <summary>The drawing scaled about its origin, then moved.</summary>
     public Drawing Transform(double scale, double dx, double dy) => new([.. Marks.Select(m => m.Transform(scale, dx, dy))]);

@@ -26,6 +26,8 @@ public readonly record struct Box(double Left, double Top, double Right, double 
     public bool IsEmpty => Right < Left || Bottom < Top;
     /// <summary>The smallest box around both.</summary>
     public Box Union(Box other) => new(Math.Min(Left, other.Left), Math.Min(Top, other.Top), Math.Max(Right, other.Right), Math.Max(Bottom, other.Bottom));
+    /// <summary>The smallest box around all of some boxes; empty for none.</summary>
+    public static Box Around(IEnumerable<Box> boxes) => boxes.Aggregate(Empty, (all, box) => all.Union(box));
     /// <summary>The box grown by a distance on every side.</summary>
     public Box Inflate(double by) => new(Left - by, Top - by, Right + by, Bottom + by);
     /// <summary>Whether the insides overlap.</summary>

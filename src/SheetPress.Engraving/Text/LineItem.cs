@@ -55,7 +55,7 @@ internal static class LineItems
 
     private static TextPiece WithBearing(TextPiece piece, double size)
     {
-        var left = piece.Marks.Aggregate(Box.Empty, (box, mark) => box.Union(mark.Bounds)).Left;
+        var left = Box.Around(piece.Marks.Select(m => m.Bounds)).Left;
         var missing = (LeftBearing * size) - left;
         return missing <= 0 || piece.Marks.IsEmpty ? piece : piece with { Marks = [.. piece.Marks.Select(m => m.Transform(1, missing, 0))], Width = piece.Width + missing };
     }

@@ -68,6 +68,9 @@ public sealed record Score
     {
         var measure = Measures[index];
         if (index == 0) return measure.Number == 0 ? measure.Meter.MeasureLength - measure.Length : Fraction.Zero;
-        return Measures[index - 1].Number == measure.Number ? Measures[index - 1].Length : Fraction.Zero;
+        return IsContinued(index) ? Measures[index - 1].Length : Fraction.Zero;
     }
+
+    /// <summary>Whether the measure of an index is the second part of a divided measure, which bears the number of the first.</summary>
+    public bool IsContinued(int index) => index > 0 && Measures[index - 1].Number == Measures[index].Number;
 }

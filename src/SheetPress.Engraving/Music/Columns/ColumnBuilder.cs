@@ -111,7 +111,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         var note = e.Event;
         if (note.IsRest) return;
         // A tied note shows no number, but what joins it or leaves it starts beside its place.
-        var tab = HasTab ? boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Concat(FretNumbers.Of(e, sizes, showTied: true).Select(m => m.Bounds)).Aggregate(Box.Empty, (a, b) => a.Union(b)) : Box.Empty;
+        var tab = HasTab ? Box.Around(boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Concat(FretNumbers.Of(e, sizes, showTied: true).Select(m => m.Bounds))) : Box.Empty;
         void Room(double left, double right, bool staff = true, bool upward = false)
         {
             if (HasStaff && staff)

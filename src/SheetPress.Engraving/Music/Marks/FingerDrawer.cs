@@ -41,7 +41,7 @@ internal static class FingerDrawer
     /// <param name="above">Whether they stand above it.</param>
     public static Box Room(ScoreEvent note, double centre, double edge, bool above)
     {
-        var box = Stack(note, centre, edge, above, default).Aggregate(Box.Empty, (all, mark) => all.Union(mark.Bounds));
+        var box = Box.Around(Stack(note, centre, edge, above, default).Select(m => m.Bounds));
         return box.IsEmpty ? box : box with { Left = box.Left - SideRoom, Right = box.Right + SideRoom };
     }
 

@@ -56,7 +56,7 @@ internal static class TechniqueSpans
     // The words of a system share one baseline, as far as they do not overlap.
     private static void DrawRows(StaffCanvas canvas, List<List<Mark>> words)
     {
-        var waiting = words.Select(marks => (Marks: marks, Box: marks.Aggregate(Box.Empty, (box, m) => box.Union(m.Bounds)))).OrderBy(w => w.Box.Left).ToList();
+        var waiting = words.Select(marks => (Marks: marks, Box: Box.Around(marks.Select(m => m.Bounds)))).OrderBy(w => w.Box.Left).ToList();
         while (waiting.Count > 0)
         {
             var row = new List<(List<Mark> Marks, Box Box)>();

@@ -27,7 +27,7 @@ internal static class MeasureContexts
                 Harmonies = measure.RepeatsPrevious && before is not null && SameChords(before.LastMeasure, measure) ? [] : measure.Harmonies,
                 Clef = clef,
                 ClefBefore = clefBefore,
-                IsContinued = before is not null && before.LastMeasure.Number == measure.Number,
+                IsContinued = score.IsContinued(i),
                 KeyBefore = before?.Measure.Key,
                 MeterBefore = before?.Measure.Meter,
             };

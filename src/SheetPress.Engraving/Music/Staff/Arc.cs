@@ -7,8 +7,8 @@ internal static class Arc
     private const double Shoulder = 0.28;
     private const double LongestShoulder = 5;
 
-    // A cubic curve reaches three quarters of the way to its control points.
-    private const double Reach = 0.75;
+    /// <summary>A cubic curve reaches this share of the way to its control points.</summary>
+    public const double Reach = 0.75;
 
     /// <summary>An arc between two points.</summary>
     /// <param name="start">Left end.</param>

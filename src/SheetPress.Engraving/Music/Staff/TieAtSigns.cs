@@ -11,9 +11,6 @@ internal static class TieAtSigns
     private const double LiftStep = 0.1;
     private const double ShortestPiece = 0.5;
 
-    // A cubic curve reaches three quarters of the way to its control points.
-    private const double Reach = 0.75;
-
     /// <summary>The tie, or its pieces.</summary>
     /// <param name="canvas">The staff with its signs.</param>
     /// <param name="tie">The tie as it would be without them.</param>
@@ -37,5 +34,5 @@ internal static class TieAtSigns
     private static bool IsSign(Mark mark) => mark.Role is MarkRole.Meter or MarkRole.KeySignature or MarkRole.Clef;
 
     private static CurveMark Lifted(CurveMark tie, double dy) =>
-        tie with { Control1 = tie.Control1.Offset(0, dy / Reach), Control2 = tie.Control2.Offset(0, dy / Reach) };
+        tie with { Control1 = tie.Control1.Offset(0, dy / Arc.Reach), Control2 = tie.Control2.Offset(0, dy / Arc.Reach) };
 }

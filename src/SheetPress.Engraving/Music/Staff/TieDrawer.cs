@@ -34,7 +34,7 @@ internal static class TieDrawer
                 {
                     var head = e.Plan.Heads[t];
                     if (head.Tone.TieStart) DrawFrom(frame, canvas, e, t, next);
-                    if (head.Tone.TieStop && i == 0 && e.Measure == frame.Measures[0]) DrawInto(frame, canvas, e, t);
+                    if (head.Tone.TieStop && frame.BeginsWith(e)) DrawInto(frame, canvas, e, t);
                 }
             }
         }

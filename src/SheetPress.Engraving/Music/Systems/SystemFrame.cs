@@ -58,6 +58,9 @@ internal sealed class SystemFrame
     /// <summary>All events.</summary>
     public IEnumerable<PlacedEvent> Events => Voices.SelectMany(v => v);
 
+    /// <summary>Whether the system begins with an event: what is tied to it stands on the system before.</summary>
+    public bool BeginsWith(PlacedEvent e) => e.Measure == Measures[0] && e.Plan.Event.Onset == Fraction.Zero;
+
     private ImmutableArray<PlacedEvent> VoiceEvents(int voice) =>
         [.. Measures.Where(m => m.Voices.Length > voice).SelectMany(m => m.Voices[voice])];
 }

@@ -29,7 +29,7 @@ internal static class BendDrawer
             var tip = Math.Min(-Rise, y - (2 * Rise));
             foreach (var mark in Arrow(x, y, tip, origin).ToList()) canvas.AddAll(mark is CurveMark curve ? Interrupted(canvas, curve) : [mark]);
             var text = Text(amount, x + Width, tip, sizes, origin).ToList();
-            var aside = BarlineRoom.Move(frame, text.Select(m => m.Bounds).Aggregate(Box.Empty, (a, b) => a.Union(b)));
+            var aside = BarlineRoom.Move(frame, Box.Around(text.Select(m => m.Bounds)));
             canvas.Place([.. text.Select(m => m.Transform(1, aside, 0))], above: true, TextGap, 0.1);
         }
     }

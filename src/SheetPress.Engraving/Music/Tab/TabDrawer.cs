@@ -16,8 +16,7 @@ internal static class TabDrawer
         foreach (var e in frame.Events)
         {
             if (e.Plan.Event.IsRest) continue;
-            var isFirst = e.Measure == frame.Measures[0] && e.Plan.Event.Onset == Fraction.Zero;
-            foreach (var mark in FretNumbers.Of(e.Plan, sizes, showTied: isFirst))
+            foreach (var mark in FretNumbers.Of(e.Plan, sizes, showTied: frame.BeginsWith(e)))
             {
                 // Both voices may stop the same string at the same moment: one number says so, also where their heads stand side by side.
                 if (stopped.Add((e.Plan.Origin.Measure, e.Plan.Event.Onset, LineOf(mark)))) numbers.Add(mark.Transform(1, e.X, 0));

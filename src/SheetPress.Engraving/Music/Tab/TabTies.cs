@@ -38,7 +38,7 @@ internal static class TabTies
 
     private static void Draw(SystemFrame frame, StaffCanvas canvas, PlacedEvent from, Tone tone, FretPosition position, PlacedEvent? to, int strings, TextSizes sizes)
     {
-        var hasNumber = !tone.TieStop || FretNumbers.LeadsOn(from.Plan) || (from.Measure == frame.Measures[0] && from.Plan.Event.Onset == Fraction.Zero);
+        var hasNumber = !tone.TieStop || FretNumbers.LeadsOn(from.Plan) || frame.BeginsWith(from);
         var start = hasNumber && TabJoins.NumberBox(from, position, sizes) is { } box ? box.Right + NumberGap : from.Centre;
         var numbered = to is not null && FretNumbers.LeadsOn(to.Plan) ? TabJoins.NumberBox(to, position, sizes)?.Left - NumberGap : null;
         var end = numbered ?? to?.Centre ?? frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap;
