@@ -69,6 +69,19 @@ public class LineMarksTests
     public void A_slide_never_ends_on_an_open_string() =>
         Events(Score("q A2:slide D2 A2 D2 | w C2"))[1].Tones[0].Position!.Value.Fret.ShouldBe(5);
 
+    /// <summary>Counting syllables, common practice: 1 e &amp; a in quarters, 1 trip let in triplets, a pickup counted as the end of its bar, rests and held notes silent.</summary>
+    [Fact]
+    public void Counts_that_are_asked_for_stand_under_every_line()
+    {
+        static string Counted(string head, string progression, string line, string show) => string.Join(" | ",
+            Build(Lesson(progression, $"line: {line}\n    show: {show}", "own-line", "bass-4", head)).Exercises[0].Score.Measures.Select(m => string.Join(' ', m.Voices[0].Events.Select(e => e.Count ?? "-"))));
+        Counted("", "C | F", "q C2 e D2 E2 s F2 F2 F2 F2 q rest | e3 C2 D2 E2 h F2 q C2", "counts").ShouldBe("1 2 & 3 e & a - | 1 trip let 2 - 4");
+        Counted("", "C | F", "q C2 D2 E2 F2 | w -", "counts").ShouldBe("1 2 3 4 | -");
+        Counted("meter: 6/8\n", "C | F", "e C2 D2 E2 q. F2 | h. C2", "counts").ShouldBe("1 la li 2 | 1");
+        Counted("pickup: 1\n", "C | F | G", "e C2 D2 | w E2 | w F2", "counts").ShouldBe("4 & | 1 | 1");
+        Counted("", "C | F", "q C2 D2 E2 F2 | w C2", "nothing").ShouldBe("- - - - | -");
+    }
+
     [Fact]
     public void Simile_is_printed_as_a_sign_where_the_bar_is_the_same_and_written_out_where_it_is_not()
     {
@@ -142,8 +155,8 @@ public class LineMarksTests
         measures.Select(m => m.Directions.Single()).ShouldBe([new Direction(0, DirectionKind.Words, "a little slower"), new Direction(0, DirectionKind.Words, "sing")]);
     }
 
-    private static Lesson Lesson(string progression, string entry, string style = "roots", string instrument = "guitar-6") =>
-        MarkedLesson.Good($"title: Tiny\nkey: C major\ninstrument: {instrument}\nprogression: |\n  {progression}\nexercises:\n  - style: {style}\n    {entry}\n");
+    private static Lesson Lesson(string progression, string entry, string style = "roots", string instrument = "guitar-6", string head = "") =>
+        MarkedLesson.Good($"title: Tiny\nkey: C major\n{head}instrument: {instrument}\nprogression: |\n  {progression}\nexercises:\n  - style: {style}\n    {entry}\n");
 
     private static BuiltLesson Build(Lesson lesson)
     {

@@ -17,19 +17,38 @@ internal static class FingerDrawer
     // More than notes keep from each other, so that it is not less than the white it needs beside it.
     private const double SideRoom = 0.1;
 
-    /// <summary>Draws the fingers of a staff.</summary>
-    /// <param name="frame">The system.</param>
-    /// <param name="canvas">The staff or tab.</param>
-    /// <param name="bottomLine">y of its bottom line.</param>
-    /// <param name="staff">Index of the staff, for the origin.</param>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, int staff)
+    /// <summary>Draws the fingers of a staff, each as near to its note as it can be.</summary>
+    public static void DrawOverStaff(SystemFrame frame, StaffCanvas canvas)
     {
         foreach (var e in frame.Events)
         {
             var above = e.Plan.Voice == 0;
-            var marks = Stack(e.Plan.Event, e.Centre, above ? 0 : bottomLine, above, e.Plan.Origin with { Staff = staff });
-            if (marks.Count == 0) continue;
-            var move = canvas.Place(marks, above, Gap, Beside);
+            DrawRow(canvas, [e], above ? 0 : StaffSteps.BottomLine, staff: 0, above);
+        }
+    }
+
+    /// <summary>Draws the fingers of a tab that stands alone, each side in one row; a note that is bent has its own over the arrow.</summary>
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The tab.</param>
+    /// <param name="top">y of what no finger above the tab is below: its top line, or the letters over it.</param>
+    /// <param name="bottom">The same below the tab.</param>
+    public static void DrawOverTab(SystemFrame frame, StaffCanvas canvas, double top, double bottom)
+    {
+        foreach (var above in (bool[])[true, false])
+        {
+            var side = frame.Events.Where(e => (e.Plan.Voice == 0) == above).ToLookup(e => e.Plan.Event.BendHalfSteps is null);
+            DrawRow(canvas, side[true], above ? top : bottom, staff: 1, above);
+            foreach (var bent in side[false]) DrawRow(canvas, [bent], above ? top : bottom, staff: 1, above);
+        }
+    }
+
+    private static void DrawRow(StaffCanvas canvas, IEnumerable<PlacedEvent> events, double edge, int staff, bool above)
+    {
+        var stacks = events.Select(e => (Event: e, Marks: Stack(e.Plan.Event, e.Centre, edge, above, e.Plan.Origin with { Staff = staff }))).Where(s => s.Marks.Count > 0).ToList();
+        if (stacks.Count == 0) return;
+        var move = canvas.Place([.. stacks.SelectMany(s => s.Marks)], above, Gap, Beside);
+        foreach (var (e, marks) in stacks)
+        {
             foreach (var mark in marks) e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
         }
     }

@@ -2,7 +2,10 @@ using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Draws what lasts over several notes above a tab (or a staff alone): palm mute, let ring, vibrato.</summary>
+/// <summary>
+/// Draws what lasts over several notes: palm mute, let ring, vibrato. They stand above a tab (or a staff alone), those of a lower
+/// voice below it.
+/// </summary>
 internal static class TechniqueSpans
 {
     private const double Rise = 0.7;
@@ -23,19 +26,27 @@ internal static class TechniqueSpans
     private const double WordGap = 0.4;
 
     /// <summary>Draws all spans of a staff.</summary>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, TextSizes sizes, int staff)
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The staff or tab.</param>
+    /// <param name="bottomLine">y of its bottom line.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    /// <param name="staff">Index of the staff, for the origin.</param>
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes, int staff)
     {
-        var words = new List<List<Mark>>();
-        foreach (var voice in frame.Voices)
+        foreach (var side in frame.Voices.ToLookup(voice => voice.All(e => e.Plan.Voice == 0)))
         {
-            DrawVibrato(frame, canvas, voice, staff);
-            AddWords(words, frame, voice, Articulations.PalmMute, "P.M.", sizes, staff);
-            AddWords(words, frame, voice, Articulations.LetRing, "let ring", sizes, staff);
+            var words = new List<List<Mark>>();
+            foreach (var voice in side)
+            {
+                DrawVibrato(canvas, voice, bottomLine, staff, above: side.Key);
+                AddWords(words, frame, voice, Articulations.PalmMute, "P.M.", bottomLine, sizes, staff, above: side.Key);
+                AddWords(words, frame, voice, Articulations.LetRing, "let ring", bottomLine, sizes, staff, above: side.Key);
+            }
+            DrawRows(canvas, words, above: side.Key);
         }
-        DrawRows(canvas, words);
     }
 
-    private static void DrawVibrato(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int staff)
+    private static void DrawVibrato(StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, double bottomLine, int staff, bool above)
     {
         var glyph = Ink.Glyph("guitarVibratoStroke");
         var pitch = glyph.Anchors.TryGetValue("repeatOffset", out var offset) ? offset.X : glyph.Advance;
@@ -47,14 +58,15 @@ internal static class TechniqueSpans
             var count = Math.Max(1, (int)(Math.Max(ShortestVibrato, end - VibratoEnd - e.Left) / pitch));
             // Beside a barline that is near it starts a little earlier.
             var left = Math.Min(e.Left, e.Measure.InnerRight - BarlineGap - ((count - 1) * pitch) - glyph.Bounds.Right);
+            var y = above ? -Rise - glyph.Bounds.Bottom : bottomLine + Rise - glyph.Bounds.Top;
             var marks = new List<Mark>(count);
-            for (var k = 0; k < count; k++) marks.Add(new GlyphMark(glyph, new Point(left + (k * pitch), -Rise - glyph.Bounds.Bottom)) { Role = MarkRole.Technique, Origin = e.Plan.Origin with { Staff = staff } });
-            canvas.Place(marks, above: true, Gap);
+            for (var k = 0; k < count; k++) marks.Add(new GlyphMark(glyph, new Point(left + (k * pitch), y)) { Role = MarkRole.Technique, Origin = e.Plan.Origin with { Staff = staff } });
+            canvas.Place(marks, above, Gap);
         }
     }
 
     // The words of a system share one baseline, as far as they do not overlap.
-    private static void DrawRows(StaffCanvas canvas, List<List<Mark>> words)
+    private static void DrawRows(StaffCanvas canvas, List<List<Mark>> words, bool above)
     {
         var waiting = words.Select(marks => (Marks: marks, Box: Box.Around(marks.Select(m => m.Bounds)))).OrderBy(w => w.Box.Left).ToList();
         while (waiting.Count > 0)
@@ -62,12 +74,13 @@ internal static class TechniqueSpans
             var row = new List<(List<Mark> Marks, Box Box)>();
             foreach (var word in waiting) if (row.Count == 0 || row[^1].Box.Right + WordGap <= word.Box.Left) row.Add(word);
             waiting.RemoveAll(row.Contains);
-            var move = row.Min(w => canvas.Clearance(w.Marks, above: true, Gap));
+            var moves = row.Select(w => canvas.Clearance(w.Marks, above, Gap));
+            var move = above ? moves.Min() : moves.Max();
             foreach (var mark in row.SelectMany(w => w.Marks)) canvas.Add(mark.Transform(1, 0, move));
         }
     }
 
-    private static void AddWords(List<List<Mark>> all, SystemFrame frame, IReadOnlyList<PlacedEvent> voice, Articulations kind, string words, TextSizes sizes, int staff)
+    private static void AddWords(List<List<Mark>> all, SystemFrame frame, IReadOnlyList<PlacedEvent> voice, Articulations kind, string words, double bottomLine, TextSizes sizes, int staff, bool above)
     {
         for (var i = 0; i < voice.Count; i++)
         {
@@ -76,7 +89,7 @@ internal static class TechniqueSpans
             while (last + 1 < voice.Count && voice[last + 1].Plan.Event.Articulations.HasFlag(kind)) last++;
             var origin = voice[i].Plan.Origin with { Staff = staff };
             var text = new SymbolBuilder(MarkRole.Technique).Text(words, TextFont.SerifItalic, sizes.Small).Build();
-            var y = -Rise;
+            var y = above ? -Rise : bottomLine + Rise - text.Bounds.Top;
             var left = voice[i].Left - text.Bounds.Left;
             left += BarlineRoom.Move(frame, text.Bounds.Transform(1, left, y));
             var marks = text.At(left, y).Marks.Select(m => m with { Origin = origin }).ToList();
@@ -86,7 +99,9 @@ internal static class TechniqueSpans
                 var lineY = y - (sizes.Small * 0.3);
                 var thickness = Ink.Defaults.HairpinThickness;
                 marks.Add(Ink.Level(lineStart, lineEnd, lineY, thickness, MarkRole.Technique, origin) with { Dashes = [Dash, Dash] });
-                marks.Add(Ink.Upright(lineEnd, lineY - (thickness / 2), lineY + Hook, thickness, MarkRole.Technique, origin));
+                // The hook points to the notes.
+                marks.Add(above ? Ink.Upright(lineEnd, lineY - (thickness / 2), lineY + Hook, thickness, MarkRole.Technique, origin)
+                    : Ink.Upright(lineEnd, lineY - Hook, lineY + (thickness / 2), thickness, MarkRole.Technique, origin));
             }
             all.Add(marks);
             i = last;

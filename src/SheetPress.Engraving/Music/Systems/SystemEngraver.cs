@@ -54,14 +54,14 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         TieDrawer.Draw(frame, canvas);
         ArticulationDrawer.Draw(frame, canvas);
         SlurDrawer.DrawLegato(frame, canvas);
-        if (score.ShowFingers) FingerDrawer.Draw(frame, canvas, StaffSteps.BottomLine, 0);
+        if (score.ShowFingers) FingerDrawer.DrawOverStaff(frame, canvas);
         TupletDrawer.Draw(frame, canvas);
         SlurDrawer.DrawPhrases(frame, canvas);
         if (!HasTab)
         {
             NoteRows.DrawStrokes(frame, canvas, _sizes, 0);
             BendDrawer.DrawOverStaff(frame, canvas, _sizes);
-            TechniqueSpans.Draw(frame, canvas, _sizes, 0);
+            TechniqueSpans.Draw(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
         }
         ArticulationDrawer.DrawFermatas(frame, canvas, StaffSteps.BottomLine);
         DrawBelow(frame, canvas, StaffSteps.BottomLine);
@@ -80,13 +80,16 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
             TabRhythmDrawer.Draw(frame, canvas, Strings);
             TabTies.Draw(frame, canvas, Strings, _sizes);
         }
-        TabJoins.Draw(frame, canvas, _sizes);
+        var letters = TabJoins.Draw(frame, canvas, bottom, _sizes);
         BendDrawer.DrawOnTab(frame, canvas, _sizes);
-        TechniqueSpans.Draw(frame, canvas, _sizes, 1);
+        if (!HasStaff)
+        {
+            ArticulationDrawer.DrawOverTab(frame, canvas);
+            if (score.ShowFingers) FingerDrawer.DrawOverTab(frame, canvas, Math.Min(0, letters.Top), Math.Max(bottom, letters.Bottom));
+        }
+        TechniqueSpans.Draw(frame, canvas, bottom, _sizes, 1);
         NoteRows.DrawStrokes(frame, canvas, _sizes, 1);
         if (HasStaff) return canvas;
-        ArticulationDrawer.DrawOverTab(frame, canvas);
-        if (score.ShowFingers) FingerDrawer.Draw(frame, canvas, bottom, 1);
         SlurDrawer.DrawOverTab(frame, canvas);
         ArticulationDrawer.DrawFermatas(frame, canvas, bottom);
         DrawBelow(frame, canvas, TabRhythm.StemEnd(Strings, above: false));

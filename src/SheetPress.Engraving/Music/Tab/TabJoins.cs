@@ -22,7 +22,12 @@ internal static class TabJoins
     private const double NumberGap = 0.15;
 
     /// <summary>Draws all joins of a tab.</summary>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The tab.</param>
+    /// <param name="bottomLine">y of its bottom line.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    /// <returns>The box around the letters of all arcs; empty where there are none.</returns>
+    public static Box Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)
     {
         var letters = new List<(RowItem Letter, double Y, bool Above)>();
         foreach (var voice in frame.Voices)
@@ -49,7 +54,18 @@ internal static class TabJoins
                 }
             }
         }
-        foreach (var (letter, y, above) in letters) canvas.Place([.. letter.MarksAt(y)], above, LetterGap);
+        var boxes = new List<Box>();
+        foreach (var (letter, y, above) in letters)
+        {
+            List<Mark> marks = [.. letter.MarksAt(y)];
+            var box = Box.Around(marks.Select(m => m.Bounds));
+            var room = new InkRoom(canvas, box.Left - NumberGap, box.Right + NumberGap, _ => true);
+            // Where stems and beams stand around the arc its letter stays between them.
+            if ((above ? box.Bottom < 0 : box.Top > bottomLine) && marks.TrueForAll(m => room.IsFree(m, NumberGap))) canvas.AddAll(marks);
+            else box = box.Transform(1, 0, canvas.Place(marks, above, LetterGap));
+            boxes.Add(box);
+        }
+        return Box.Around(boxes);
     }
 
     /// <summary>The box of the number of a tone, or null when it shows none.</summary>
@@ -109,16 +125,17 @@ internal static class TabJoins
             var y = above ? Math.Min(left.Top, right.Top) - ArcGap : Math.Max(left.Bottom, right.Bottom) + ArcGap;
             return Arc.Of(new Point(start, y), new Point(end, y), height, above, MarkRole.Slur, origin);
         }
-        // Where the numbers of the other voice stand in its way the arc goes below its own.
+        // The lower of two voices has its arcs below. Where the numbers of the other voice stand in its way an arc goes to the other side.
         var room = new InkRoom(canvas, start, end, m => m.Role == MarkRole.FretNumber);
-        var arc = On(above: true);
-        var isAbove = room.IsFree(arc, NumberGap) || !room.IsFree(On(above: false), NumberGap);
-        if (!isAbove) arc = On(above: false);
+        var isAbove = !from.Measure.Plan.HasTwoVoices || from.Plan.Voice == 0;
+        if (!room.IsFree(On(isAbove), NumberGap) && room.IsFree(On(!isAbove), NumberGap)) isAbove = !isAbove;
+        var arc = On(isAbove);
         canvas.Add(arc);
         var text = new SymbolBuilder(MarkRole.Technique).Text(letter, TextFont.Sans, sizes.Small).Build();
         var item = RowItem.Centred(text, (start + end) / 2, origin);
         item = item with { X = item.X + BarlineRoom.Move(frame, text.Bounds.Transform(1, item.X, 0)) };
-        letters.Add((item, isAbove ? arc.Start.Y - height - LetterGap : arc.Start.Y + height + LetterGap - text.Bounds.Top, isAbove));
+        var off = height + (arc.MiddleThickness / 2) + LetterGap;
+        letters.Add((item, isAbove ? arc.Start.Y - off : arc.Start.Y + off - text.Bounds.Top, isAbove));
     }
 
     private static Box? NumbersOf(PlacedEvent e, TextSizes sizes)

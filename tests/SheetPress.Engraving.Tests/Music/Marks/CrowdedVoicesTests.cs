@@ -65,6 +65,40 @@ public class CrowdedVoicesTests
         system.Of(MarkRole.Slur).ShouldContain(m => m.Origin.Staff == 1);
     }
 
+    // On a tab alone the fingers of a voice stand in one row, outside the arcs and their letters and inside the words.
+    [Fact]
+    public void Fingers_of_a_tab_alone_stand_in_a_row_outside_the_letters()
+    {
+        const string text = "A1:1/2!ho!f1 B1:1/2!po!f3 A1:1/2!f1 G2:1/2!pm!f0 A2:1/4!ho!f1 B2:1/4!f4 E1:3/2!pm!f0";
+        var system = Drawn.System(ScoreText.Parse(text, layout: StaffLayout.Tab, header: h => h with { ShowFingers = true }));
+        var fingers = system.Glyphs(MarkRole.Finger);
+        fingers.Count.ShouldBe(7);
+        fingers.Select(f => Math.Round(f.Bounds.Bottom, 6)).Distinct().Count().ShouldBe(1);
+        var words = system.Of(MarkRole.Technique).OfType<TextMark>().ToLookup(t => t.Run.Text.Length == 1);
+        words[true].Select(t => t.Run.Text).ShouldBe(["H", "P", "H"]);
+        words[true].Min(t => t.Bounds.Top).ShouldBeGreaterThan(fingers.Max(f => f.Bounds.Bottom));
+        words[false].Max(t => t.Bounds.Bottom).ShouldBeLessThan(fingers.Min(f => f.Bounds.Top));
+        Check(text, layout: StaffLayout.Tab, fingers: true).ShouldBeEmpty();
+    }
+
+    // What is written for the lower of two voices stands below it.
+    [Theory]
+    [InlineData(StaffLayout.Staff)]
+    [InlineData(StaffLayout.Tab)]
+    [InlineData(StaffLayout.StaffAndTab)]
+    public void Words_and_arcs_of_the_lower_voice_stand_below(StaffLayout layout)
+    {
+        const string upper = "G2:1!lr A2:1!vi G2:1 A2:1";
+        const string lower = "E1:1!pm F1:1!pm E1:1!ho F1:1!vi";
+        Check(upper, lower, layout).ShouldBeEmpty();
+        var system = Drawn.System(ScoreText.Parse(upper, lower: lower, layout: layout));
+        var (top, bottom) = layout == StaffLayout.StaffAndTab ? (system.StaffBottom - 4.5, system.StaffBottom) : (system.StaffTop, system.StaffBottom);
+        system.Of(MarkRole.Technique).Where(m => m.Origin.Voice == 0).ShouldNotBeEmpty();
+        foreach (var mark in system.Of(MarkRole.Technique).Where(m => m.Origin.Voice == 0)) mark.Bounds.Bottom.ShouldBeLessThan(top);
+        system.Of(MarkRole.Technique).Where(m => m.Origin.Voice == 1).ShouldNotBeEmpty();
+        foreach (var mark in system.Of(MarkRole.Technique).Where(m => m.Origin.Voice == 1)) mark.Bounds.Top.ShouldBeGreaterThan(bottom);
+    }
+
     // A rest of one voice stands outside the tie that the other draws past it.
     [Fact]
     public void Rests_keep_clear_of_the_ties_of_the_other_voice()
