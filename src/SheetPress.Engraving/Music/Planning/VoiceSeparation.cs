@@ -27,10 +27,19 @@ internal static class VoiceSeparation
             var above = Array.Find(upper, d => d.Event.Onset == below.Event.Onset);
             if (above is null) continue;
             if (above.Event.IsRest && below.Event.IsRest && above.Event.Value == below.Event.Value) below.IsHidden = true;
-            else if (!above.Event.IsRest && !below.Event.IsRest) below.Shift = ShiftOf(above, below);
+            else if (!above.Event.IsRest && !below.Event.IsRest) Part(above, below);
         }
         foreach (var draft in upper.Where(d => d.Event.IsRest)) MoveRest(draft, lower, -1);
         foreach (var draft in lower.Where(d => d.Event.IsRest && !d.IsHidden)) MoveRest(draft, upper, 1);
+    }
+
+    // Handbook rule, from memory: of a unison that cannot be shared the note with the dot stands right, beside its dot, which would
+    // else seem to belong to the other voice.
+    private static void Part(EventDraft above, EventDraft below)
+    {
+        var isUnison = above.Steps[0] == below.Steps[^1];
+        if (isUnison && above.Event.Value.Dots > 0 && below.Event.Value.Dots == 0) above.Shift = below.Glyphs.Max(g => g.Bounds.Right) + CrossingGap;
+        else below.Shift = ShiftOf(above, below);
     }
 
     // Common practice: in a second the lower voice stands right, so that both stems meet in one line; a unison of equal heads is

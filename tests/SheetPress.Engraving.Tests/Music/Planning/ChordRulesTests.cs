@@ -39,6 +39,21 @@ public class ChordRulesTests
         unison.Of(MarkRole.Notehead, 0).Single().Bounds.ShouldBe(unison.Of(MarkRole.Notehead, 0, voice: 1).Single().Bounds);
     }
 
+    /// <summary>Handbook rule, from memory: of a unison that cannot share a head the dotted note stands right, so that its dot follows it.</summary>
+    [Theory]
+    [InlineData("G3:3/2 r:5/2", "G3:2 r:2", 0)]
+    [InlineData("G3:2 r:2", "G3:3/2 r:5/2", 1)]
+    public void Of_a_unison_the_dotted_note_stands_beside_its_dot(string upper, string lower, int dotted)
+    {
+        var system = Drawn.Staff(upper, "guitar-6", lower: lower);
+        var dot = system.Of(MarkRole.Dot).First().Bounds;
+        var own = system.Of(MarkRole.Notehead, 0, voice: dotted).Single().Bounds;
+        var other = system.Of(MarkRole.Notehead, 0, voice: 1 - dotted).Single().Bounds;
+        other.Right.ShouldBeLessThan(own.Left + MusicFont.Shipped.Defaults.StemThickness + 0.001);
+        own.Right.ShouldBeLessThan(dot.Left);
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
     /// <summary>Handbook rule, from memory: ledger lines are as far apart as staff lines and reach a little beyond the head on both sides.</summary>
     [Fact]
     public void Ledger_lines_reach_beyond_the_head()
