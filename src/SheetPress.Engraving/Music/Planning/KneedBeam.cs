@@ -22,11 +22,16 @@ internal static class KneedBeam
     // Beams are placed on quarters of a space; one in the middle of a space would leave two thin wedges of white.
     private const double Grid = 0.25;
 
-    /// <summary>Whether the stem of the far note under an ordinary beam would be longer than good.</summary>
-    /// <param name="lowest">Lowest step of the group.</param>
-    /// <param name="highest">Highest step.</param>
-    /// <param name="beams">The greatest number of beams in it.</param>
-    public static bool IsTooWide(int lowest, int highest, int beams) => ((highest - lowest) / 2.0) + StemRules.Length(beams) > LongestStem;
+    /// <summary>Whether a stem under an ordinary beam would reach further beyond its own heads than is good.</summary>
+    /// <param name="events">Steps of each event that sounds, low to high; at least one.</param>
+    /// <param name="beams">The greatest number of beams among them.</param>
+    public static bool IsTooWide(IReadOnlyCollection<ImmutableArray<int>> events, int beams)
+    {
+        // What a chord spans itself its stem has to pass with a flag as well.
+        var above = events.Max(e => e[^1]) - events.Min(e => e[^1]);
+        var below = events.Max(e => e[0]) - events.Min(e => e[0]);
+        return (Math.Max(above, below) / 2.0) + StemRules.Length(beams) > LongestStem;
+    }
 
     /// <summary>The lowest step of the high part, or null for a group with stems on one side.</summary>
     /// <param name="steps">Steps of each event, low to high; empty for a rest.</param>
@@ -36,7 +41,7 @@ internal static class KneedBeam
     {
         var events = new List<ImmutableArray<int>>();
         for (var i = group.First; i <= group.Last; i++) if (!steps[i].IsEmpty) events.Add(steps[i]);
-        if (events.Count < 2 || !IsTooWide(events.Min(e => e[0]), events.Max(e => e[^1]), beams)) return null;
+        if (events.Count < 2 || !IsTooWide(events, beams)) return null;
         events.Sort((a, b) => a[0].CompareTo(b[0]));
         var (low, high) = (0, 0);
         var highest = events[0][^1];

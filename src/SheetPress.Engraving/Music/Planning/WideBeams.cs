@@ -24,7 +24,7 @@ internal static class WideBeams
         var notes = Enumerable.Range(group.First, group.Last - group.First + 1).Where(i => !steps[i].IsEmpty).ToList();
         if (notes.Count < 2) return events;
         var beams = notes.Max(i => events[i].Beams.Length);
-        if (!KneedBeam.IsTooWide(notes.Min(i => steps[i][0]), notes.Max(i => steps[i][^1]), beams) || KneedBeam.Split(steps, group, beams) is not null) return events;
+        if (!KneedBeam.IsTooWide([.. notes.Select(i => steps[i])], beams) || KneedBeam.Split(steps, group, beams) is not null) return events;
         var at = WidestLeap(notes, steps);
         var (before, after) = (notes[at - 1], notes[at]);
         events = events.SetItem(before, Ended(events[before], isAlone: at == 1)).SetItem(after, Begun(events[after], isAlone: at == notes.Count - 1));

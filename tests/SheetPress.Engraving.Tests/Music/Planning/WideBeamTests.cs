@@ -76,6 +76,16 @@ public class WideBeamTests
     }
 
     [Fact]
+    public void Chords_of_more_than_two_octaves_keep_their_beam()
+    {
+        // Their stems are no longer under a beam than with a flag.
+        var system = Drawn.Staff("F2+C3+F3+Ab3+C4+G4:1/2 F2+C3+F3+Ab3+C4+G4:1/2 F2+C3+F3+Ab3+C4+G4:1/2 r:3/2", "guitar-6", meter: "6/8");
+        system.Of(MarkRole.Beam).Count.ShouldBe(1);
+        system.Of(MarkRole.Flag).ShouldBeEmpty();
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Parts_of_broken_beams_begin_and_end_at_every_level()
     {
         var score = ScoreText.Parse("E1:1/4 F2:1/8 F2:1/8 G3:1/4 G3:1/4 r:3", instrument: "bass-6", layout: StaffLayout.Staff);
