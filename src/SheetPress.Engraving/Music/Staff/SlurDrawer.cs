@@ -12,6 +12,7 @@ internal static class SlurDrawer
     private const double NoteGap = 0.4;
     private const double AccidentalGap = 0.35;
     private const double SideGap = 0.3;
+    private const double MostFloat = 1.5;
     private const double BaseHeight = 0.5;
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;
@@ -118,12 +119,9 @@ internal static class SlurDrawer
         var outer = new InkRoom(canvas, start.X - EndGap, end.X + EndGap, m => m.Role is MarkRole.Finger or MarkRole.Tuplet);
         start = start with { Y = outer.Beyond(start.X - InkGap, start.X + InkGap, start.Y - (away * EndGap), above) + (away * EndGap) };
         end = end with { Y = outer.Beyond(end.X - InkGap, end.X + InkGap, end.Y - (away * EndGap), above) + (away * EndGap) };
-        (start, end) = Slanted(start, end, away);
-        if (last + 1 < voice.Count)
-        {
-            end = BeforeAccidentals(end, notes[^1], voice[last + 1], above);
-            (start, end) = Slanted(start, end, away);
-        }
+        var near = start;
+        (start, end) = Slanted(near, end, away);
+        if (last + 1 < voice.Count && BeforeAccidentals(end, notes[^1], voice[last + 1], above) is var moved && moved != end) (start, end) = Slanted(near, moved, away);
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
         var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         var accidentals = Accidentals(voice, from, to);
@@ -156,10 +154,11 @@ internal static class SlurDrawer
         };
     }
 
-    // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant, the inner end moves out.
+    // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant, the inner end moves out, but no further from
+    // its note than the eye connects them.
     private static (Point Start, Point End) Slanted(Point start, Point end, int away)
     {
-        var most = Math.Max(1, (end.X - start.X) * 0.35);
+        var most = Math.Max(Math.Max(1, (end.X - start.X) * 0.35), Math.Abs(end.Y - start.Y) - MostFloat);
         if (Math.Abs(end.Y - start.Y) <= most) return (start, end);
         return (end.Y - start.Y) * away > 0 ? (start with { Y = end.Y - (away * most) }, end) : (start, end with { Y = start.Y - (away * most) });
     }
@@ -193,14 +192,16 @@ internal static class SlurDrawer
             // That of the note behind the last may also stand on the far side of the arc.
             if (!(above ? outside : inside) && !(isBehind && (above ? inside : outside))) return false;
         }
-        foreach (var e in notes)
+        foreach (var (e, i) in notes.Select((e, i) => (e, i)))
         {
+            // A steep arc comes nearer to the heads at its ends than to those it passes.
+            var gap = i == 0 || i == notes.Count - 1 ? InkGap : NoteGap;
             foreach (var x in (ReadOnlySpan<double>)[e.Left, e.Centre, e.Right])
             {
                 if (x <= arc.Start.X + 0.1 || x >= arc.End.X - 0.1) continue;
                 var y = YAt(arc, x);
                 var edge = e.Edge(above);
-                if (above ? y > edge - NoteGap : y < edge + NoteGap) return false;
+                if (above ? y > edge - gap : y < edge + gap) return false;
             }
         }
         return true;

@@ -31,6 +31,18 @@ public class CrowdedVoicesTests
         foreach (var slur in Drawn.System(score).Of(MarkRole.Slur)) slur.Bounds.Height.ShouldBeLessThan(2);
     }
 
+    // Handbook rule, from memory: the ends of a slur stay close to their notes, also where it leads over a leap.
+    [Theory]
+    [InlineData("E1:1!ss E3:1!se r:2", true)]
+    [InlineData("E3:1!ss E1:1!se r:2", false)]
+    public void A_slur_over_a_leap_starts_and_ends_near_its_notes(string text, bool isLowFirst)
+    {
+        var system = Drawn.Staff(text);
+        var slur = (CurveMark)system.Of(MarkRole.Slur).Single();
+        var low = (isLowFirst ? slur.Start : slur.End).Y;
+        (system.Of(MarkRole.Stem, isLowFirst ? 0 : 1).Single().Bounds.Top - low).ShouldBeInRange(0, 2.5);
+    }
+
     // Who slides to a note does not come to it from nowhere as well.
     [Theory]
     [InlineData(StaffLayout.Staff)]
