@@ -14,6 +14,7 @@ internal static class TabRhythm
     private const double HalfShare = 0.5;
 
     private const double DotGap = 0.35;
+    private const double DotShare = 0.25;
 
     // White between the outer line and a rest.
     private const double RestGap = 0.3;
@@ -43,15 +44,15 @@ internal static class TabRhythm
         }
         var (start, end) = (StemStart(strings, above), StemEnd(strings, above));
         var half = Ink.Defaults.StemThickness / 2;
+        var from = value.Base == NoteBase.Half ? start + ((end - start) * HalfShare) : start;
         if (e.HasStem)
         {
-            var from = value.Base == NoteBase.Half ? start + ((end - start) * HalfShare) : start;
             marks.Add(Ink.Upright(e.Centre, Math.Min(from, end), Math.Max(from, end), half * 2, MarkRole.Stem, e.Origin));
             if (!e.IsBeamed && value.Flags > 0) marks.Add(Ink.At(FlagGlyphs.Name(value.Flags, e.Stem), e.Centre - half, end, MarkRole.Flag, e.Origin));
         }
-        // The dots of a flagged note stand behind its flag.
+        // The dots stand beside the stem, a quarter of the way along it; those of a flagged note behind its flag.
         var right = marks.Count > 0 ? marks.Max(m => m.Bounds.Right) : e.Centre + half;
-        AddDots(marks, e, right + DotGap, start + ((end - start) * HalfShare / 2));
+        AddDots(marks, e, right + DotGap, from + ((end - from) * DotShare));
         return marks.ToImmutable();
     }
 

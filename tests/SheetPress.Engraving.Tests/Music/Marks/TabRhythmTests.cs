@@ -31,6 +31,23 @@ public class TabRhythmTests
         int Below(int voice, MarkRole role) => system.Of(role).Count(m => m.Origin.Voice == voice && m.Bounds.Top > system.StaffBottom);
     }
 
+    // A half note has a short stem: its dot stands beside it.
+    [Theory]
+    [InlineData("D2:3 E2:1")]
+    [InlineData("D2:3/2 E2:5/2")]
+    public void Dots_stand_beside_their_stems(string text)
+    {
+        var system = Drawn.System(ScoreText.Parse(text, layout: StaffLayout.Tab, lower: "E1:3 F1:1"));
+        var dots = system.Of(MarkRole.Dot);
+        dots.Count.ShouldBe(2);
+        foreach (var dot in dots)
+        {
+            var stem = system.Of(MarkRole.Stem, dot.Origin.Event, dot.Origin.Voice).Single().Bounds;
+            dot.Bounds.Top.ShouldBeGreaterThanOrEqualTo(stem.Top);
+            dot.Bounds.Bottom.ShouldBeLessThanOrEqualTo(stem.Bottom);
+        }
+    }
+
     // Fingers stand on the side of their voice, outside its stems.
     [Fact]
     public void Fingers_of_two_voices_stand_outside_their_stems()
