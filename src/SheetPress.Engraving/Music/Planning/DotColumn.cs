@@ -14,7 +14,8 @@ internal static class DotColumn
     /// <summary>Steps (always spaces) at which the dots of heads stand.</summary>
     /// <param name="steps">Steps of the heads, low to high.</param>
     /// <param name="downFromLine">Whether the dot of a head on a line goes to the space below.</param>
-    public static ImmutableArray<int> Steps(ImmutableArray<int> steps, bool downFromLine)
+    /// <param name="dotted">Spaces with dots of the other voice: those of this one go to the space below.</param>
+    public static ImmutableArray<int> Steps(ImmutableArray<int> steps, bool downFromLine, IReadOnlySet<int> dotted)
     {
         var taken = new SortedSet<int>();
         // Heads in spaces keep theirs; heads on lines take the free neighbour.
@@ -25,6 +26,11 @@ internal static class DotColumn
         {
             var (first, second) = downFromLine ? (step - 1, step + 1) : (step + 1, step - 1);
             if (!taken.Add(first)) taken.Add(second);
+        }
+        foreach (var step in taken.Where(dotted.Contains).ToList())
+        {
+            taken.Remove(step);
+            if (!dotted.Contains(step - 2)) taken.Add(step - 2);
         }
         return [.. taken];
     }

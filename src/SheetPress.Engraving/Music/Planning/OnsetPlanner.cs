@@ -37,7 +37,8 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             }
         }
         for (var i = 0; i < drafts.Length; i++) AddAccidentals(marks[i], drafts[i], accidentals[i], obstacles);
-        for (var i = 0; i < drafts.Length; i++) AddDots(marks[i], drafts[i], heads[i], heads);
+        var dotted = new HashSet<int>();
+        for (var i = 0; i < drafts.Length; i++) AddDots(marks[i], drafts[i], heads[i], heads, dotted);
         var plans = new EventPlan[drafts.Length];
         for (var i = 0; i < drafts.Length; i++) plans[i] = ToPlan(drafts[i], heads[i], marks[i]);
         return plans;
@@ -105,7 +106,8 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
         }
     }
 
-    private static void AddDots(ImmutableArray<Mark>.Builder marks, EventDraft draft, ImmutableArray<HeadPlan> own, ImmutableArray<HeadPlan>[] all)
+    // Dotted are the spaces that the upper voice has its dots in.
+    private static void AddDots(ImmutableArray<Mark>.Builder marks, EventDraft draft, ImmutableArray<HeadPlan> own, ImmutableArray<HeadPlan>[] all, HashSet<int> dotted)
     {
         var count = draft.Event.Value.Dots;
         if (count == 0 || draft.IsCentred || draft.IsHidden) return;
@@ -119,7 +121,13 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
         }
         else
         {
-            ys.AddRange(DotColumn.Steps([.. own.Select(h => h.Step)], draft.Voice == 1).Select(StaffSteps.Y));
+            // A head that both voices share has one dot.
+            var isLower = draft.Voice == 1;
+            var upper = isLower && all.Length > 1 ? all[0] : [];
+            var steps = own.Where(h => !upper.Any(o => o.Step == h.Step && o.X == h.X)).Select(h => h.Step);
+            var dots = DotColumn.Steps([.. steps], isLower, dotted);
+            if (!isLower) dotted.UnionWith(dots);
+            ys.AddRange(dots.Select(StaffSteps.Y));
             x = Math.Max(all.SelectMany(h => h).Max(h => h.Right), marks.Where(m => m.Role == MarkRole.Notehead).Max(m => m.Bounds.Right)) + DotColumn.HeadGap;
             if (HasFlagInWay(draft, own, ys)) x = Math.Max(x, FlagRight(draft, own) + DotColumn.HeadGap);
         }

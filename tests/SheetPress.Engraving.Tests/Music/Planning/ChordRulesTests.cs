@@ -54,6 +54,20 @@ public class ChordRulesTests
         SystemLint.Check(system, 1.75).ShouldBeEmpty();
     }
 
+    /// <summary>Handbook rule, from memory: in unison two dotted heads side by side have a dot each, one below the other; a head that is shared has one.</summary>
+    [Theory]
+    [InlineData("F3", "3", 2)]
+    [InlineData("E3", "3", 2)]
+    [InlineData("F3", "3/2", 1)]
+    [InlineData("E3", "3/2", 1)]
+    public void Dots_of_a_unison_are_as_many_as_its_heads(string pitch, string lower, int count)
+    {
+        var system = Drawn.Staff($"{pitch}:3/2 r:3/2", "guitar-6", meter: "6/8", lower: $"{pitch}:{lower}" + (lower == "3" ? "" : " r:3/2"));
+        var dots = system.Of(MarkRole.Dot).Where(d => system.Of(MarkRole.Notehead).Any(h => h.Origin == d.Origin)).ToList();
+        dots.Count.ShouldBe(count);
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
     /// <summary>Handbook rule, from memory: ledger lines are as far apart as staff lines and reach a little beyond the head on both sides.</summary>
     [Fact]
     public void Ledger_lines_reach_beyond_the_head()
