@@ -51,7 +51,17 @@ internal static class VoiceSeparation
         if (distance == 0 && above.Glyphs[0] == below.Glyphs[^1] && above.Event.Value.Dots == below.Event.Value.Dots && above.HasStem == below.HasStem) return 0;
         var width = above.Glyphs.Max(g => g.Bounds.Right);
         if (ChordShape.Displaced(above.Steps, StemDirection.Up).Any(d => d)) width += above.HeadWidth;
-        return distance >= 0 ? width - Ink.Defaults.StemThickness : width + CrossingGap;
+        return distance >= 0 ? width - Ink.Defaults.StemThickness : Math.Max(width, FlagReach(above, below)) + CrossingGap;
+    }
+
+    // How far the flag of a note reaches to where the heads of the other voice, and their ledger lines, would stand higher than it.
+    private static double FlagReach(EventDraft above, EventDraft below)
+    {
+        if (above.IsBeamed || above.Event.Value.Flags == 0) return 0;
+        var flag = Ink.Glyph(FlagGlyphs.Name(above.Event.Value.Flags, StemDirection.Up)).Bounds;
+        var bottom = StemRules.Tip(StemDirection.Up, above.Steps[0], above.Steps[^1], above.Event.Value.Flags) + flag.Bottom;
+        var isClear = StaffSteps.Y(below.Steps[^1]) - 0.5 > bottom + CrossingGap;
+        return isClear ? 0 : above.Glyphs.Max(g => g.Bounds.Right) + flag.Right + Ink.Defaults.LegerLineExtension;
     }
 
     private static void MoveRest(EventDraft rest, EventDraft[] others, int away)

@@ -151,6 +151,12 @@ public class CrowdedVoicesTests
         slides[0].To.X.ShouldBeLessThan(slides[1].From.X);
     }
 
+    // Where the voices cross, the head of the lower stands clear of the flag of the upper.
+    [Theory]
+    [InlineData("F#4:1/2 r:1/2 E4:1 r:2", "A4:1/2 r:1/2 A4:1 r:2")]
+    [InlineData("F#3:1/4 r:3/4 F#3:1/2 r:5/2", "D4:1 A3:1/2 r:5/2")]
+    public void Crossing_voices_keep_clear_of_flags(string upper, string lower) => Check(upper, lower, StaffLayout.Staff, "guitar-6").ShouldBeEmpty();
+
     // A slide into a note, or out of it, keeps clear of the accidental and head that stand beside it in the other voice.
     [Theory]
     [InlineData("D#4:1 F4:1 D#4:1 F#4:1", "B3:1!si C4:1!sl B3:1 C4:1!so")]
