@@ -25,7 +25,7 @@ public static class ScoreBuilder
         {
             var voice = upper.Write(i);
             ImmutableArray<Voice> voices = lower?.Write(i) is { } second && second.Events.Any(e => !e.IsRest) ? [voice, second] : [voice];
-            var measure = WithChanges(ToMeasure(frame[i], plans[i].Number, voices, isLast: i == frame.Count - 1), line, plans[i].Start);
+            var measure = WithChanges(ToMeasure(frame, i, plans[i].Number, voices), line, plans[i].Start);
             if (!loudness[i].IsEmpty) measure = measure with { Directions = [.. measure.Directions.Concat(loudness[i]).OrderBy(d => d.Offset)] };
             if (i > 0 && MeasureRepeats.IsOne(header.Layout, frame[i], plans[i], line, measures[i - 1], measure))
             {
@@ -65,21 +65,36 @@ public static class ScoreBuilder
         return measure;
     }
 
-    private static Measure ToMeasure(FrameMeasure frame, int number, ImmutableArray<Voice> voices, bool isLast) => new()
+    private static Measure ToMeasure(IReadOnlyList<FrameMeasure> measures, int index, int number, ImmutableArray<Voice> voices)
     {
-        Number = number,
-        Meter = frame.Meter,
-        Key = frame.Key,
-        Length = frame.Length,
-        Voices = voices,
-        Harmonies = frame.Harmonies,
-        Directions = frame.Directions,
-        RepeatStart = frame.RepeatStart,
-        RepeatEndTimes = frame.RepeatEndTimes,
-        EndingStart = frame.EndingStart,
-        EndingStop = frame.EndingStop,
-        EndingClosed = frame.EndingClosed,
-        Barline = frame.Barline ?? (isLast && frame.RepeatEndTimes == 0 ? Barline.Final : Barline.Single),
-        BreakBefore = frame.BreakBefore,
-    };
+        var frame = measures[index];
+        return new Measure
+        {
+            Number = number,
+            Meter = frame.Meter,
+            Key = frame.Key,
+            Length = frame.Length,
+            Voices = voices,
+            Harmonies = frame.Harmonies,
+            Directions = frame.Directions,
+            RepeatStart = frame.RepeatStart,
+            RepeatEndTimes = frame.RepeatEndTimes,
+            EndingStart = frame.EndingStart,
+            EndingStop = frame.EndingStop,
+            EndingClosed = frame.EndingClosed,
+            Barline = frame.Barline ?? BarlineAfter(measures, index),
+            // Handbook rule, from memory: a coda stands apart from what comes before it, on a system of its own.
+            BreakBefore = frame.BreakBefore || (index > 0 && IsCoda(frame)),
+        };
+    }
+
+    // Handbook rule, from memory: a double barline where the player leaves for another place, and before the coda.
+    private static Barline BarlineAfter(IReadOnlyList<FrameMeasure> measures, int index)
+    {
+        if (index == measures.Count - 1) return measures[index].RepeatEndTimes == 0 ? Barline.Final : Barline.Single;
+        var leaves = measures[index].Directions.Any(d => d.Kind is DirectionKind.DaCapo or DirectionKind.DalSegno or DirectionKind.Fine);
+        return leaves || IsCoda(measures[index + 1]) ? Barline.Double : Barline.Single;
+    }
+
+    private static bool IsCoda(FrameMeasure frame) => frame.Directions.Any(d => d.Kind == DirectionKind.Coda && d.Offset == Fraction.Zero);
 }

@@ -56,6 +56,22 @@ public class ScoreBuilderTests
         score.Measures.Select(m => m.Barline).ShouldBe([Barline.Single, Barline.Single, Barline.Single, Barline.Single, Barline.Single, Barline.Final]);
     }
 
+    // Handbook rule, from memory: a double barline where the player leaves for another place and before the coda, which begins a system.
+    [Fact]
+    public void The_way_through_a_form_is_seen_from_its_barlines()
+    {
+        FrameMeasure With(DirectionKind kind) => Lines.Measure("4/4") with { Directions = [new Direction(0, kind, "")] };
+        FrameMeasure[] frame =
+        [
+            With(DirectionKind.Segno), With(DirectionKind.Fine), With(DirectionKind.ToCoda), Lines.Measure("4/4"), With(DirectionKind.DalSegno),
+            With(DirectionKind.Coda), Lines.Measure("4/4") with { Barline = Barline.Single }, With(DirectionKind.Coda) with { Barline = Barline.Final }, With(DirectionKind.Fine),
+        ];
+        var measures = ScoreBuilder.Build(Lines.Header, frame, new Line([], 36)).Measures;
+        measures.Select(m => m.Barline).ShouldBe([Barline.Single, Barline.Double, Barline.Single, Barline.Single, Barline.Double, Barline.Single, Barline.Single, Barline.Final, Barline.Final]);
+        measures.Select(m => m.BreakBefore).ShouldBe([false, false, false, false, false, true, false, true, false]);
+        ScoreBuilder.Build(Lines.Header, [With(DirectionKind.Coda)], new Line([], 4)).Measures[0].BreakBefore.ShouldBeFalse();
+    }
+
     [Fact]
     public void A_dead_note_is_struck_once_and_never_tied()
     {

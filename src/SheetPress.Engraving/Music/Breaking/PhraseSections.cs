@@ -29,5 +29,13 @@ internal static class PhraseSections
     private static bool StartsSection(MeasureContext before, MeasureContext context) =>
         context.Measure.RepeatStart || context.Measure.BreakBefore
         || before.LastMeasure.RepeatEndTimes > 0 || before.LastMeasure.Barline is Barline.Double or Barline.Final
-        || context.Measure.Directions.Any(d => d.Kind == DirectionKind.Rehearsal && d.Offset == Fraction.Zero);
+        || HasMark(context);
+
+    /// <summary>Whether a rehearsal mark stands at the start of a measure.</summary>
+    public static bool HasMark(MeasureContext context) => StartsWith(context, DirectionKind.Rehearsal);
+
+    /// <summary>Whether the coda starts with a measure.</summary>
+    public static bool IsCoda(MeasureContext context) => StartsWith(context, DirectionKind.Coda);
+
+    private static bool StartsWith(MeasureContext context, DirectionKind kind) => context.Measure.Directions.Any(d => d.Kind == kind && d.Offset == Fraction.Zero);
 }

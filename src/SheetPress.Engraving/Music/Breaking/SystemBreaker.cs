@@ -32,6 +32,10 @@ internal sealed class SystemBreaker
     private const double AfterTwo = 0.8;
     private const double Elsewhere = 1.4;
 
+    // Who plays from a chart follows its form: lines that keep to the phrases matter more there than even spacing.
+    private const double ChartPhrases = 3;
+    private const double ChartPartWithin = 2;
+
     // A measure divided over two systems is the last resort, but better than a system beyond the limits.
     private const double WithinMeasure = 8;
 
@@ -60,12 +64,14 @@ internal sealed class SystemBreaker
     private readonly ImmutableArray<int> _positions;
     private readonly double _width;
     private readonly double _firstIndent;
+    private readonly bool _isChart;
     private int? _count;
 
     public SystemBreaker(Score score, ImmutableArray<MeasureContext> contexts, ImmutableArray<MeasureSprings> measures, BoundaryCache boundaries, double width, double firstIndent)
     {
         (_contexts, _measures, _boundaries, _width, _firstIndent) = (contexts, measures, boundaries, width, firstIndent);
         _count = score.MeasuresPerSystem;
+        _isChart = score.Layout == StaffLayout.ChordChart;
         _positions = PhraseSections.Positions(contexts);
     }
 
@@ -117,8 +123,9 @@ internal sealed class SystemBreaker
         return true;
     }
 
-    /// <summary>Whether a system is the last one and filled so little that it is not stretched to the full width.</summary>
-    public bool IsRagged(SystemSprings system, double width) => system.End == _contexts.Length && system.NaturalWidth / width < RaggedBelow;
+    /// <summary>Whether a system is the last one, of the whole or before the coda, and filled so little that it is not stretched to the full width.</summary>
+    public bool IsRagged(SystemSprings system, double width) =>
+        (system.End == _contexts.Length || PhraseSections.IsCoda(_contexts[system.End])) && system.NaturalWidth / width < RaggedBelow;
 
     /// <summary>Width of the system that starts at a measure.</summary>
     public double WidthAt(int first) => first == 0 ? _width - _firstIndent : _width;
@@ -133,7 +140,16 @@ internal sealed class SystemBreaker
         var ratio = springs.Ratio(width);
         var isLast = end == _contexts.Length;
         if (IsRagged(springs, width)) return new LineCost(end - first == 1 && first > 0 && springs.NaturalWidth / width < LonelyBelow ? LonelyMeasure : 0, null);
-        return new LineCost(Badness(ratio) + Crampedness(springs, width) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
+        return new LineCost(Badness(ratio) + Crampedness(springs, width) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
+    }
+
+    // A part with a mark of its own that does not begin a line of a chart is hard to find.
+    private double PartsWithin(int first, int end)
+    {
+        if (!_isChart) return 0;
+        var cost = 0.0;
+        for (var i = first + 1; i < end; i++) if (PhraseSections.HasMark(_contexts[i])) cost += ChartPartWithin;
+        return cost;
     }
 
     // With a fixed count every system holds that many, counted anew from each asked-for break; a pickup comes on top.
@@ -151,7 +167,7 @@ internal sealed class SystemBreaker
         if (_count is { } fixedCount) return FixedCountCost(at, fixedCount);
         var position = _positions[at];
         if (position == 0) return AtSection;
-        return position % 4 == 0 ? 0 : position % 2 == 0 ? AfterTwo : Elsewhere;
+        return position % 4 == 0 ? 0 : (_isChart ? ChartPhrases : 1) * (position % 2 == 0 ? AfterTwo : Elsewhere);
     }
 
     private double FixedCountCost(int at, int count)

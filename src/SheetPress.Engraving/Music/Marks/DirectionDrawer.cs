@@ -24,6 +24,8 @@ internal static class DirectionDrawer
     public static void DrawWords(SystemFrame frame, StaffCanvas canvas, double chordBaseline, TextSizes sizes)
     {
         var baseline = Math.Min(-Rise, chordBaseline);
+        var hasChords = frame.Measures.Any(m => !m.Plan.Context.Measure.Harmonies.IsEmpty);
+        var chordLine = (TextMetrics.Of(ChordSymbolText.RootFont).CapHeight * sizes.Chord) + Gap;
         foreach (var (measure, direction, origin) in All(frame))
         {
             if (direction.Kind is DirectionKind.Dynamic or DirectionKind.Rehearsal or DirectionKind.Tempo || DirectionSymbols.Of(direction, sizes) is not { } symbol) continue;
@@ -31,14 +33,21 @@ internal static class DirectionDrawer
             var x = EndsMeasure(direction.Kind) ? Math.Min(measure.End, frame.Width) - symbol.Bounds.Right
                 : direction.Offset == Fraction.Zero && direction.Kind is DirectionKind.Segno or DirectionKind.Coda ? Math.Max(0, measure.Start - (symbol.Advance / 2))
                 : measure.XAt(direction.Offset);
-            TextRow.Place(canvas, [new RowItem(symbol, x, origin)], above: true, baseline, Gap, WordSide);
+            PlaceWord(new RowItem(symbol, x, origin));
         }
         foreach (var measure in frame.Measures)
         {
             var (times, context) = (measure.Plan.Context.LastMeasure.RepeatEndTimes, measure.Plan.Context);
             if (times <= 2 || context.LastMeasure.EndingStop) continue;
             var symbol = DirectionSymbols.Times(times, sizes);
-            TextRow.Place(canvas, [new RowItem(symbol, Math.Min(measure.End, frame.Width) - symbol.Bounds.Right, new MarkOrigin(frame.Index, context.LastIndex, -1, -1))], above: true, baseline, Gap, WordSide);
+            PlaceWord(new RowItem(symbol, Math.Min(measure.End, frame.Width) - symbol.Bounds.Right, new MarkOrigin(frame.Index, context.LastIndex, -1, -1)));
+        }
+
+        // Beside the chord symbols, or wholly over them.
+        void PlaceWord(RowItem item)
+        {
+            var isBeside = !hasChords || canvas.Clearance([.. item.MarksAt(baseline)], above: true, Gap, WordSide) == 0;
+            TextRow.Place(canvas, [item], above: true, isBeside ? baseline : baseline - chordLine, Gap, WordSide);
         }
     }
 

@@ -10,14 +10,15 @@ internal static class ChartSlashes
     /// <summary>The voice to draw for a measure of a chord chart.</summary>
     /// <remarks>
     /// A measure of slash heads in any other rhythm than the beat, and every measure of a chart that shows its rhythm, is drawn as
-    /// that rhythm; every other measure shows time to be filled, a slash for each beat. A measure of rests stays a rest.
+    /// that rhythm; every other measure shows time to be filled, a slash for each beat. A measure of rests stays a rest, but a pickup
+    /// with a chord, which many lines leave to the player, is filled too.
     /// </remarks>
     /// <param name="measure">The measure.</param>
     /// <param name="showsRhythm">Whether the chart shows the rhythm of its notes whatever their heads.</param>
     public static Voice VoiceOf(Measure measure, bool showsRhythm)
     {
         var voice = measure.Voices[0];
-        if (voice.Events.All(e => e.IsRest)) return voice;
+        if (voice.Events.All(e => e.IsRest)) return IsOpenPickup(measure) ? new Voice(Beats(measure), []) : voice;
         if (showsRhythm) return voice with { Events = [.. voice.Events.Select(AsSlash)] };
         if (voice.Events.All(e => e.IsRest || e.Tones.All(t => t.Head == Notehead.Slash)) && !voice.Events.All(e => IsOnBeat(e, measure.Meter))) return voice;
         return new Voice(Beats(measure), []);
@@ -40,6 +41,8 @@ internal static class ChartSlashes
     private static Tone RhythmTone { get; } = new(new Pitch(Letter.C, 0, 4)) { Head = Notehead.Slash };
 
     private static bool IsOnBeat(ScoreEvent e, Meter meter) => e.Tones.Length > 0 && e.Value.Duration == BeatLength(meter);
+
+    private static bool IsOpenPickup(Measure measure) => measure.Length < measure.Meter.MeasureLength && measure.Harmonies.Any(h => h.Chord is not null);
 
     private static Fraction BeatLength(Meter meter) => meter.IsCompound ? meter.UnitLength * 3 : meter.UnitLength;
 

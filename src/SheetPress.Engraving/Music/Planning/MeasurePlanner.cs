@@ -72,7 +72,7 @@ internal sealed class MeasurePlanner(Score score)
         for (var i = 0; i < drafts.Length; i++)
         {
             var e = voice.Events[i];
-            var whole = e.IsRest && voice.Events.Length == 1;
+            var whole = e.MeasureRest is not null;
             var origin = new MarkOrigin(-1, context.Index, 0, i) { Voice = voiceIndex };
             drafts[i] = new EventDraft(e, voiceIndex, origin)
             {

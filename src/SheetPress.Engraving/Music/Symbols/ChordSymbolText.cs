@@ -11,7 +11,8 @@ public static class ChordSymbolText
     /// <summary>Size of quality and numbers as a share of the root; at a root of ten points they are still above seven.</summary>
     public const double SmallShare = 0.74;
 
-    private const TextFont RootFont = TextFont.SansSemiBold;
+    /// <summary>Font of the roots.</summary>
+    public const TextFont RootFont = TextFont.SansSemiBold;
     private const TextFont SuffixFont = TextFont.SansSemiBold;
 
     // How far alterations rise, in em of the root: their tops stand a little above the root.

@@ -36,6 +36,24 @@ public class SystemBreakerTests
         }
     }
 
+    // A chart of two sections of eight bars, the first with a pickup, the second cut short: lines start where phrases do.
+    [Fact]
+    public void Lines_of_a_chart_keep_to_the_phrases()
+    {
+        FrameMeasure Frame(int i, FrameMeasure m) => i switch
+        {
+            0 => m with { Length = 1 },
+            9 => m with { Directions = [new Direction(0, DirectionKind.Rehearsal, "B")] },
+            15 => m with { Directions = [new Direction(0, DirectionKind.Coda)] },
+            _ => m,
+        };
+        var score = ScoreText.Parse("r:1 " + string.Concat(Enumerable.Repeat("E2:4 ", 16)), layout: StaffLayout.ChordChart, frame: Frame);
+        for (var width = 80; width <= 105; width += 5)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.ShouldContain(s => s.FirstMeasure == 9, $"at {width}");
+        }
+    }
+
     [Fact]
     public void Systems_of_equal_measures_look_alike()
     {

@@ -183,4 +183,24 @@ public class MarkRulesTests
     [InlineData("C/E", "C/E")]
     public void Chord_symbols_are_set_as_they_are_printed(string symbol, string expected) =>
         string.Concat(ChordSymbolText.Layout(Chord.Parse(symbol), 10).Drawing.Marks.OfType<TextMark>().Select(m => m.Run.Text)).ShouldBe(expected);
+
+    /// <summary>Words stand on the line of the chord symbols or wholly over it, at every spacing; handbook rule, from memory.</summary>
+    [Fact]
+    public void Words_stand_beside_the_chord_symbols_or_over_them()
+    {
+        var beside = new HashSet<bool>();
+        foreach (var chord in (string[])["C", "Bb7", "Bbmaj7", "Ebmaj7#11", "F#m7b5/C"])
+        {
+            var frame = (int i, FrameMeasure m) => m with { Harmonies = [new HarmonyMark(0, Chord.Parse(chord))], Directions = [new Direction(0, DirectionKind.Fine)] };
+            var system = Drawn.System(ScoreText.Parse("C3:4", frame: frame));
+            var word = system.Of(MarkRole.Direction).OfType<TextMark>().Single(t => t.Run.Text == "Fine");
+            var symbol = Box.Around(system.Of(MarkRole.ChordSymbol).Select(m => m.Bounds));
+            var root = system.Of(MarkRole.ChordSymbol).OfType<TextMark>().First();
+            var isBeside = Math.Abs(word.Position.Y - root.Position.Y) < 0.5;
+            if (isBeside) word.Bounds.Left.ShouldBeGreaterThan(symbol.Right + 0.9);
+            else word.Bounds.Bottom.ShouldBeLessThan(root.Bounds.Top - 0.5);
+            beside.Add(isBeside);
+        }
+        beside.Count.ShouldBe(2);
+    }
 }

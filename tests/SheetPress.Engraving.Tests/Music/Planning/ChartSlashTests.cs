@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using SheetPress.Scores;
+using SheetPress.Theory;
 
 namespace SheetPress.Engraving.Tests;
 
@@ -19,5 +21,18 @@ public class ChartSlashTests
         system.Of(MarkRole.Notehead).Count.ShouldBe(slashes);
         system.Of(MarkRole.Dot).Count.ShouldBe(dots);
         system.Of(MarkRole.Stem).ShouldBeEmpty();
+    }
+
+    // A pickup with a chord is to be filled like the other bars, not silent; without one its rest has the length of the pickup.
+    [Theory]
+    [InlineData("F7", "noteheadSlashHorizontalEnds", "")]
+    [InlineData(null, "", "restQuarter")]
+    public void A_silent_pickup_shows_what_is_expected(string? chord, string head, string rest)
+    {
+        var harmonies = chord is null ? ImmutableArray<HarmonyMark>.Empty : [new HarmonyMark(0, Chord.Parse(chord))];
+        var score = ScoreText.Parse("r:1 E2:4", layout: StaffLayout.ChordChart, frame: (i, m) => i == 0 ? m with { Length = 1, Harmonies = harmonies } : m);
+        var system = Drawn.System(score);
+        string.Join(' ', system.Of(MarkRole.Notehead).OfType<GlyphMark>().Where(m => m.Origin.Measure == 0).Select(m => m.Glyph.Name)).ShouldBe(head);
+        string.Join(' ', system.Of(MarkRole.Rest).OfType<GlyphMark>().Select(m => m.Glyph.Name)).ShouldBe(rest);
     }
 }
