@@ -50,6 +50,9 @@ public sealed record FlowBox(double Height, ImmutableArray<PlacedDrawing> Drawin
     /// <summary>A box that is drawn again at the top of the next page when a page breaks after this one, such as a table header; null for none.</summary>
     public FlowBox? Repeated { get; init; }
 
+    /// <summary>Whether the box after it goes on with the same table, so that a page which ends between them should be full.</summary>
+    public bool RunsOn { get; init; }
+
     /// <summary>Bookmarks that point at it.</summary>
     public ImmutableArray<FlowBookmark> Bookmarks { get; init; } = [];
 

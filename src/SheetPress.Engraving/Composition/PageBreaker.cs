@@ -15,6 +15,10 @@ internal static class PageBreaker
     private const double PageCost = 1e6;
     // Slack beyond what the white can take stays at the foot, at the price of this stretch, a share of the page.
     private const double FootStretch = 0.2;
+    // A page that ends within a table should be full, or a reader takes the table to end there: the same as a share of the page and
+    // of the row that comes next.
+    private const double FootStretchWithin = 0.08;
+    private const double RowStretchWithin = 1.5;
     // A page ends level with the foot where no more than this does it; else its white opens to the lesser share only and the rest
     // is left, since a page that nearly ends level looks like a mistake and one that is pulled apart looks empty.
     private const double LevelSpread = 1.6;
@@ -34,7 +38,7 @@ internal static class PageBreaker
         for (var i = 0; i < items.Length; i++)
         {
             var box = flow[i];
-            items[i] = new FitItem(box.Height, box.After.Natural, box.After.Stretch, box.After.Shrink, box.BreakPenalty, box.Repeated?.Height ?? 0);
+            items[i] = new FitItem(box.Height, box.After.Natural, box.After.Stretch, box.After.Shrink, box.BreakPenalty, box.Repeated?.Height ?? 0) { EndStretch = box.RunsOn ? Math.Max(FootStretchWithin * height, RowStretchWithin * flow[i + 1].Height) : null };
         }
         // The first box is on the first page in any case: making it smaller is making that page higher.
         if (items.Length > 0) items[0] = items[0] with { Size = Math.Max(0, items[0].Size - firstBonus) };

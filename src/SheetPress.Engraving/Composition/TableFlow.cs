@@ -5,10 +5,13 @@ namespace SheetPress.Engraving;
 /// <summary>Puts a set table into the flow of the page: rows whole, the header with them and again on each new page.</summary>
 internal static class TableFlow
 {
-    // A table is cut only where some four tenths of a page would be left white else, and rather not beside a single row, which looks
-    // lost at the foot or the head of a page.
+    // A table is cut only where some four tenths of a page would be left white else. One or two rows look lost at the foot of a page
+    // and, where it would be easy to carry more over, still more at the head of the next.
     private const double MidTable = 900;
-    private const double LonelyRow = 1300;
+    private const double FewAtFoot = 950;
+    private const double OneAtFoot = 1000;
+    private const double FewAtHead = 1600;
+    private const double OneAtHead = 2000;
 
     /// <summary>The rows as boxes.</summary>
     /// <param name="table">The table.</param>
@@ -25,13 +28,21 @@ internal static class TableFlow
         for (var i = 0; i < table.Rows.Length; i++)
         {
             var isLast = i == table.Rows.Length - 1;
-            var lonely = i == 0 || i == table.Rows.Length - 2;
             boxes.Add(FlowBox.Of(table.Rows[i].Drawing, table.Rows[i].Height) with
             {
-                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : lonely ? LonelyRow : MidTable,
+                BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : Penalty(i + 1, table.Rows.Length - i - 1),
                 Repeated = isLast ? null : header,
+                RunsOn = !isLast,
             });
         }
         return boxes.MoveToImmutable();
     }
+    private static double Penalty(int above, int below) => (above, below) switch
+    {
+        (_, 1) => OneAtHead,
+        (_, 2) => FewAtHead,
+        (1, _) => OneAtFoot,
+        (2, _) => FewAtFoot,
+        _ => MidTable,
+    };
 }

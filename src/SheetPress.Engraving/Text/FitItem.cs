@@ -12,6 +12,9 @@ namespace SheetPress.Engraving;
 /// <param name="Carry">Length added to the start of the next line when the break is here (a table header that is repeated).</param>
 public readonly record struct FitItem(double Size, double Gap = 0, double GapStretch = 0, double GapShrink = 0, double Penalty = 0, double Carry = 0)
 {
+    /// <summary>How far a line that ends after it can fall short before it looks bad; null for <see cref="FitOptions.EndStretch"/>.</summary>
+    public double? EndStretch { get; init; }
+
     /// <summary>Whether a break after it is allowed.</summary>
     public bool CanBreak => Penalty < double.PositiveInfinity;
 

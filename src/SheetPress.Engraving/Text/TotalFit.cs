@@ -41,7 +41,7 @@ public static class TotalFit
                     if (start == 0 || line.Natural - items[start - 1].Carry - line.Shrink > options.Size + Tolerance || items[start - 1].MustBreak) break;
                     continue;
                 }
-                var total = cost[start] + Demerits(line, items[end - 1].Penalty, end == count, overfull, options);
+                var total = cost[start] + Demerits(line, items[end - 1], end == count, overfull, options);
                 if (total < cost[end])
                 {
                     cost[end] = total;
@@ -59,31 +59,31 @@ public static class TotalFit
 
     /// <summary>What a line costs: the sum of all lines is what <see cref="Break"/> makes least.</summary>
     /// <param name="line">The line.</param>
-    /// <param name="penalty">Penalty of the break at its end.</param>
+    /// <param name="last">Its last item.</param>
     /// <param name="isLast">Whether it is the last line.</param>
     /// <param name="overfull">Whether it is too long even when shrunk.</param>
     /// <param name="options">The measure.</param>
-    internal static double Demerits(FitLine line, double penalty, bool isLast, bool overfull, FitOptions options)
+    internal static double Demerits(FitLine line, FitItem last, bool isLast, bool overfull, FitOptions options)
     {
         if (overfull)
         {
             var worst = options.LineCost + WorstBadness;
             return OverfullFactor * worst * worst * (1 + ((line.Natural - line.Shrink - options.Size) / options.Size));
         }
-        var ends = isLast || double.IsNegativeInfinity(penalty);
-        var badness = Badness(line, ends, options);
-        if (ends) penalty = 0;
+        var ends = isLast || last.MustBreak;
+        var badness = Badness(line, ends, last.EndStretch ?? options.EndStretch, options);
+        var penalty = ends ? 0 : last.Penalty;
         var cost = options.LineCost + badness;
         return penalty >= 0 ? (cost + penalty) * (cost + penalty) : (cost * cost) - (penalty * penalty);
     }
 
-    private static double Badness(FitLine line, bool ends, FitOptions options)
+    private static double Badness(FitLine line, bool ends, double endStretch, FitOptions options)
     {
         var slack = options.Size - line.Natural;
         if (slack < -Tolerance) return 100 * Cube(Math.Min(1, -slack / line.Shrink));
         if (ends) slack = (options.LastFill * options.Size) - line.Natural;
         if (slack <= Tolerance) return 0;
-        var stretch = line.Stretch + options.EndStretch;
+        var stretch = line.Stretch + endStretch;
         return stretch <= 0 ? WorstBadness : Math.Min(WorstBadness, 100 * Cube(slack / stretch));
     }
 

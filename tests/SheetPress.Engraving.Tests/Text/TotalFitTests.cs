@@ -119,7 +119,7 @@ public class TotalFitTests
             }
             var overfull = natural - shrink > options.Size + 1e-9;
             if (overfull && breakInside) return double.PositiveInfinity;
-            total += TotalFit.Demerits(new FitLine(start, end, natural, stretch, shrink), items[end - 1].Penalty, end == items.Length, overfull, options);
+            total += TotalFit.Demerits(new FitLine(start, end, natural, stretch, shrink), items[end - 1], end == items.Length, overfull, options);
             start = end;
         }
         return total;
