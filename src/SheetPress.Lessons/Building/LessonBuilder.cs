@@ -68,7 +68,7 @@ public static class LessonBuilder
         }
         catch (UnwritableRhythmException e)
         {
-            diagnostics.Add(request.Span, Unwritable(request, e));
+            diagnostics.Add(request.Span, Unwritable(lesson.Progression, request, e));
             return null;
         }
     }
@@ -94,10 +94,10 @@ public static class LessonBuilder
         return null;
     }
 
-    private static Problem Unwritable(ExerciseRequest request, UnwritableRhythmException e) => new(
+    private static Problem Unwritable(Progression progression, ExerciseRequest request, UnwritableRhythmException e) => new(
         "not-writable",
         Severity.Error,
-        string.Create(CultureInfo.InvariantCulture, $"The rhythm of \"{request.Title ?? request.Style.Title}\" cannot be written in bar {e.MeasureIndex + 1}: it falls between sixty-fourth notes and is no group of 3, 5, 6 or 7."),
+        string.Create(CultureInfo.InvariantCulture, $"The rhythm of \"{request.Title ?? request.Style.Title}\" cannot be written in {ProgressionBars.Name(progression, e.MeasureIndex)}: it falls between sixty-fourth notes and is no group of 3, 5, 6 or 7."),
         "Use longer values there, or fewer dots.");
 
     // What an equation leads to is known with the tempo of the exercise. No written tempo is beyond these quarter notes a minute but one of very short values.
@@ -109,7 +109,7 @@ public static class LessonBuilder
             return new Problem(
                 "equation-out-of-range",
                 Severity.Error,
-                string.Create(CultureInfo.InvariantCulture, $"The equation of note values in bar {i + 1} of \"{request.Title ?? request.Style.Title}\" leads to {tempo.QuartersPerMinute:0.##} quarter notes a minute."),
+                string.Create(CultureInfo.InvariantCulture, $"The equation of note values in bar {score.Measures[i].Number} of \"{request.Title ?? request.Style.Title}\" leads to {tempo.QuartersPerMinute:0.##} quarter notes a minute."),
                 "The left value is that of the bar before, the right one that of the bar it stands over: turn them round, or write the tempo as a number.");
         }
         return null;
@@ -121,11 +121,11 @@ public static class LessonBuilder
         return new Problem(
             "not-playable",
             Severity.Error,
-            string.Create(CultureInfo.InvariantCulture, $"The exercise \"{request.Title ?? request.Style.Title}\" cannot be played: in bar {bar}, beat {beat}, {reason}."),
+            string.Create(CultureInfo.InvariantCulture, $"The exercise \"{request.Title ?? request.Style.Title}\" cannot be played: in {bar}, beat {beat}, {reason}."),
             "Give it more room with 'range' or 'strings', choose another position, or change the notes.");
     }
 
-    private static (int Bar, string Beat) BarAndBeat(Progression progression, Fraction start)
+    private static (string Bar, string Beat) BarAndBeat(Progression progression, Fraction start)
     {
         var begin = Fraction.Zero;
         for (var i = 0; i < progression.Measures.Length; i++)
@@ -134,11 +134,11 @@ public static class LessonBuilder
             if (start < begin + measure.Length || i == progression.Measures.Length - 1)
             {
                 var beat = ((start - begin) / measure.Meter.UnitLength) + 1;
-                return (i + 1, beat.ToDouble().ToString("0.##", CultureInfo.InvariantCulture));
+                return (ProgressionBars.Name(progression, i), beat.ToDouble().ToString("0.##", CultureInfo.InvariantCulture));
             }
             begin += measure.Length;
         }
-        return (1, "1");
+        return ("bar 1", "1");
     }
 
     /// <summary>The file name of an exercise: its number in two digits and its title in lower-case words joined with hyphens.</summary>

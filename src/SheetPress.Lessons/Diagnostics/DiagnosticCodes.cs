@@ -212,6 +212,9 @@ public static class DiagnosticCodes
     /// <summary>A mark that belongs before the bar's chords.</summary>
     public const string MarkBehindChord = "mark-behind-chord";
 
+    /// <summary>A bar that changes its tempo, clef, meter or key twice.</summary>
+    public const string ChangeTwice = "change-twice";
+
     /// <summary>Two tempos for the start.</summary>
     public const string TempoTwice = "tempo-twice";
 

@@ -53,19 +53,19 @@ public class LineChangesTests
     }
 
     [Fact]
+    public void A_second_tempo_or_clef_in_a_bar_is_reported()
+    {
+        Codes(("line", "w C2 | [tempo 60] [tempo 80] w C2")).ShouldBe([DiagnosticCodes.ChangeTwice]);
+        Codes(("line", "w C2 | [tempo quarter = half] [treble clef] [tempo 80] w C2")).ShouldBe([DiagnosticCodes.ChangeTwice]);
+        Codes(("line", "[treble clef] [bass clef] w C2 | w C2")).ShouldBe([DiagnosticCodes.ChangeTwice]);
+    }
+
+    [Fact]
     public void An_equation_in_the_first_bar_or_in_the_lower_voice_is_reported()
     {
         Codes(("line", "[tempo quarter = half] w C2 | w C2")).ShouldBe([DiagnosticCodes.EquationAtStart]);
         Codes(("line", "w C2 | [tempo quarter = fast] w C2")).ShouldBe([DiagnosticCodes.UnknownRhythmWord]);
         Codes(("line", "w G2 | w F2"), ("lower", "w C2 | [tempo quarter = half] w F1")).ShouldBe([DiagnosticCodes.MisplacedChange]);
-
-        static IEnumerable<string> Codes(params (string Name, object Value)[] options)
-        {
-            var lesson = LessonMaker.Lesson("C | F");
-            var bag = new DiagnosticBag(lesson.Source);
-            LessonBuilder.Build(lesson with { Exercises = [LessonMaker.Request("own-line", options)] }, bag).Exercises.ShouldBeEmpty();
-            return bag.Items.Select(d => d.Code);
-        }
     }
 
     // Two thirds of 60.
@@ -99,6 +99,14 @@ public class LineChangesTests
         var voice = score.Measures[0].Voices[0];
         string.Join(", ", voice.Tuplets.Select(t => $"{t.Actual}:{t.Normal} {t.First}-{t.Last}{(t.Level == 0 ? "" : " inside")}")).ShouldBe(tuplets);
         string.Join(' ', voice.Events.Select(e => e.Duration)).ShouldBe(lengths);
+    }
+
+    private static IEnumerable<string> Codes(params (string Name, object Value)[] options)
+    {
+        var lesson = LessonMaker.Lesson("C | F");
+        var bag = new DiagnosticBag(lesson.Source);
+        LessonBuilder.Build(lesson with { Exercises = [LessonMaker.Request("own-line", options)] }, bag).Exercises.ShouldBeEmpty();
+        return bag.Items.Select(d => d.Code);
     }
 
     private static string Clefs(string line) => string.Join(' ', Score(LessonMaker.Lesson("C | F | G | C"), line).Measures.Select(m => m.ClefChange?.ToString() ?? "-"));

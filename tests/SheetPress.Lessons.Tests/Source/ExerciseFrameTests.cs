@@ -59,10 +59,11 @@ public class ExerciseFrameTests
 
     [Theory]
     [InlineData("[tempo sixteenth = whole] Fm7 | [tempo eighth = quarter] Fm7", "bar 3", "2880 quarter notes")]
+    [InlineData("[tempo sixteenth = whole] Fm7 | [tempo eighth = quarter] Fm7", "bar 2", "2880 quarter notes", "[pickup 1] ")]
     [InlineData("[tempo whole = quarter] Fm7 | [tempo whole = quarter] Fm7 | [tempo whole = half] Fm7", "bar 4", "2.81 quarter notes")]
-    public void An_equation_that_leads_nowhere_is_reported(string bars, string bar, string speed)
+    public void An_equation_that_leads_nowhere_is_reported(string bars, string bar, string speed, string start = "")
     {
-        var (lesson, findings) = MarkedLesson.Read($"title: Tiny\nkey: C minor\ntempo: 90\nprogression: |\n  Cm7 | {bars}\nexercises:\n  - style: roots\n");
+        var (lesson, findings) = MarkedLesson.Read($"title: Tiny\nkey: C minor\ntempo: 90\nprogression: |\n  {start}Cm7 | {bars}\nexercises:\n  - style: roots\n");
         findings.ShouldBeEmpty();
         var bag = new DiagnosticBag(lesson!.Source);
         LessonBuilder.Build(lesson, bag).Exercises.ShouldBeEmpty();

@@ -59,6 +59,9 @@ public static class ProgressionProblems
     /// <summary>A mark that belongs before the bar's chords.</summary>
     public static Problem MarkBehindChord(string text) => Error(DiagnosticCodes.MarkBehindChord, $"'[{text}]' has to stand before the first chord of its bar.", "Move it to the front of the bar, or into a bar of its own.");
 
+    /// <summary>The same change twice in a bar.</summary>
+    public static Problem ChangeTwice(string what) => Error(DiagnosticCodes.ChangeTwice, $"This bar has a {what} before this one already.", "Keep one of the two, or put the second into a bar of its own.");
+
     /// <summary>Two tempos for the start.</summary>
     public static Problem TempoTwice() => Error(DiagnosticCodes.TempoTwice, "The first bar of the progression states a tempo too.", "Keep one of the two.");
 

@@ -26,7 +26,7 @@ internal sealed class PitchPlacer(ExerciseContext context, NeckRange range)
             context.Diagnostics.Error(
                 DiagnosticCodes.OffTheNeck,
                 context.Request.Span,
-                $"{pitch.Pitch.Name.ToDisplayString()} in bar {ProgressionBars.NumberAt(context.Progression, start)} has no place on the strings and frets that this exercise may use.",
+                $"{pitch.Pitch.Name.ToDisplayString()} in {ProgressionBars.Name(context.Progression, ProgressionBars.NumberAt(context.Progression, start) - 1)} has no place on the strings and frets that this exercise may use.",
                 "Allow more frets or strings, or open strings, or leave the position to SheetPress.");
         }
         return pitch;

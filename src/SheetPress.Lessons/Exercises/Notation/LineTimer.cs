@@ -62,12 +62,16 @@ internal sealed class LineTimer(DiagnosticBag bag)
     private List<LineToken> TakeChanges(List<LineToken> bar, Meter meter)
     {
         var words = new List<LineToken>(bar.Count);
+        var (hasClef, hasTempo) = (false, false);
         foreach (var token in bar)
         {
             if (token is not (ClefToken or TempoToken)) words.Add(token);
             else if (words.Count > 0) bag.Add(token.Word.Span, LineProblems.ChangeBehindNote(token.Word.Value));
+            else if (token is ClefToken ? hasClef : hasTempo) bag.Add(token.Word.Span, ProgressionProblems.ChangeTwice(token is ClefToken ? "clef" : "tempo"));
             else if (token is ClefToken clef) _changes.Add(new WrittenChange(_at, token.Word.Span) { IsBass = clef.IsBass });
             else if (TempoReader.ReadChange(((TempoToken)token).Tempo, meter, bag) is var (tempo, equation) && (tempo is not null || equation is not null)) _changes.Add(new WrittenChange(_at, token.Word.Span) { Tempo = tempo, Equation = equation });
+            hasClef |= token is ClefToken;
+            hasTempo |= token is TempoToken;
         }
         return words;
     }

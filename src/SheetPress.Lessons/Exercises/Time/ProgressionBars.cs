@@ -1,3 +1,4 @@
+using System.Globalization;
 using SheetPress.Scores;
 
 namespace SheetPress.Lessons;
@@ -17,6 +18,14 @@ internal static class ProgressionBars
             if (time < end) break;
         }
         return number;
+    }
+
+    /// <summary>What a reader of the sheet calls a measure: "bar 3", or "the pickup" for a short first one, which has no number there.</summary>
+    public static string Name(Progression progression, int measure)
+    {
+        var hasPickup = progression.Measures.Length > 1 && progression.Measures[0].Length < progression.Measures[0].Meter.MeasureLength;
+        if (hasPickup && measure == 0) return "the pickup";
+        return string.Create(CultureInfo.InvariantCulture, $"bar {(hasPickup ? measure : measure + 1)}");
     }
 
     /// <summary>The start of a measure in quarter notes from the start of the progression.</summary>

@@ -28,12 +28,12 @@ internal sealed class BracketMark(DiagnosticBag bag)
         }
         else if (char.IsAsciiDigit(text[0]) && text.Contains('/', StringComparison.Ordinal))
         {
-            if (MeterReader.Read(token.Text, bag) is { } meter && BeforeChords(token, bar)) bar.Meter = meter;
+            if (MeterReader.Read(token.Text, bag) is { } meter && BeforeChords(token, bar) && IsFirst(token, bar.Meter is null, "meter")) bar.Meter = meter;
         }
         else if (lower.StartsWith("key ", StringComparison.Ordinal))
         {
             var name = token.Text.Slice(4, text.Length - 4).Trim();
-            if (KeyReader.Read(name, bag) is { } key && BeforeChords(token, bar)) bar.Key = key;
+            if (KeyReader.Read(name, bag) is { } key && BeforeChords(token, bar) && IsFirst(token, bar.Key is null, "key")) bar.Key = key;
         }
         else if (lower == "tempo" || lower.StartsWith("tempo ", StringComparison.Ordinal))
         {
@@ -84,7 +84,7 @@ internal sealed class BracketMark(DiagnosticBag bag)
     {
         var text = token.Text.Slice(5, token.Text.Length - 5).Trim();
         if (text.Length == 0) bag.Add(token.Span, FieldProblems.UnknownTempo(token.Text.Value));
-        else if (BeforeChords(token, bar)) bar.Tempo = text;
+        else if (BeforeChords(token, bar) && IsFirst(token, bar.Tempo is null, "tempo")) bar.Tempo = text;
     }
 
     private void ReadPickup(ProgressionToken token, WrittenBar bar, bool isFirstBar)
@@ -129,6 +129,12 @@ internal sealed class BracketMark(DiagnosticBag bag)
         {
             bar.StartMarks.Add((DirectionKind.Rehearsal, text));
         }
+    }
+
+    private bool IsFirst(ProgressionToken token, bool isFirst, string what)
+    {
+        if (!isFirst) bag.Add(token.Span, ProgressionProblems.ChangeTwice(what));
+        return isFirst;
     }
 
     private bool BeforeChords(ProgressionToken token, WrittenBar bar)
