@@ -7,21 +7,20 @@ internal static class HarmonyTable
 {
     private const double ToneGap = 1.6;
 
-    /// <summary>The table: six columns, or three where the paper is too narrow for them.</summary>
+    /// <summary>The table: six columns, or two where the paper is too narrow for them.</summary>
     internal static TableSpec Make(HandoutContent content, PageStyle style)
     {
         var wide = Wide(content, style);
         return TableSetter.LeastWidth(wide) <= style.TextWidth ? wide : Narrow(content, style);
     }
 
-    // Bars under the chord; guide tones and scale under the chord tones.
+    // Bars and function under the chord, in no more width than they need; guide tones and scale under the chord tones.
     private static TableSpec Narrow(HandoutContent content, PageStyle style)
     {
         var (labels, small) = (content.Labels, style.Small);
         ImmutableArray<TableColumn> columns =
         [
-            new(TableCell.Of(labels.Chord, small, Emphasis.Strong)),
-            new(TableCell.Of(labels.Function, small, Emphasis.Strong)),
+            new(TableCell.Of(labels.Chord, small, Emphasis.Strong)) { IsTight = true },
             new(TableCell.Of(labels.Tones, small, Emphasis.Strong)),
         ];
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<TableCell>>(content.Harmony.Length);
@@ -35,7 +34,7 @@ internal static class HarmonyTable
                 var names = string.Join("\u00A0\u00A0", row.GuideTones.Select(t => t.Note));
                 tones = tones.Add(new TextPart([new TextInline(labels.GuideTones + " "), new TextInline(names) { Emphasis = Emphasis.Strong }], small));
             }
-            rows.Add([new TableCell(chord), FunctionCell(row, style), new TableCell([.. tones, .. ScaleCell(row, small).Parts])]);
+            rows.Add([new TableCell([.. chord, .. FunctionCell(row, style).Parts]), new TableCell([.. tones, .. ScaleCell(row, small).Parts])]);
         }
         return new TableSpec(columns, rows.MoveToImmutable());
     }
@@ -78,7 +77,8 @@ internal static class HarmonyTable
             var below = style.Small.Leading - LineBox.Baseline(new SetLine([], 0, 0, 0), style.Small);
             parts.Add(new DrawnPart(new Drawing(roman.Marks), roman.Width, roman.Ascent, row.Function.Length > 0 ? below : roman.Descent));
         }
-        if (row.Function.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Function), style.Small));
+        // The numeral stays with the word before it: "dominant of ii".
+        if (row.Function.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Function.Replace(" [", "\u00A0[", StringComparison.Ordinal)), style.Small));
         return new TableCell(parts.DrainToImmutable());
     }
 

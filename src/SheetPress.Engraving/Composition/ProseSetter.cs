@@ -12,6 +12,8 @@ internal sealed class ProseSetter(PageStyle style)
     private const double QuoteIndent = 1.6;
     private const double CodeCell = 0.6;
     private const double MidParagraph = 20;
+    // The first or the last item of a list alone on a page looks lost, as the line of a paragraph does.
+    private const double LonelyItem = 60;
 
     private readonly TextStyle _body = style.Body;
 
@@ -122,7 +124,9 @@ internal sealed class ProseSetter(PageStyle style)
             if (flow.Count == start) continue;
             var marker = number is { } n ? (n + i).ToString(CultureInfo.InvariantCulture) + "." : "•";
             flow[start] = WithMarker(flow[start], marker, indent, toLeft ? width : null);
-            if (i + 1 < list.Items.Length) flow[^1] = flow[^1] with { After = list.IsLoose ? ParagraphSpace : TightSpace };
+            if (i + 1 == list.Items.Length) continue;
+            var lonely = list.Items.Length > 2 && (i == 0 || i == list.Items.Length - 2);
+            flow[^1] = flow[^1] with { After = list.IsLoose ? ParagraphSpace : TightSpace, BreakPenalty = Math.Max(flow[^1].BreakPenalty, lonely ? LonelyItem : 0) };
         }
     }
 

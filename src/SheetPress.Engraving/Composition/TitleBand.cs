@@ -13,6 +13,8 @@ internal static class TitleBand
     private const double NameShare = 0.6;
     private const double WidestFactGap = 28;
     private const double LeastFactGap = 6;
+    // Gaps grow by so much where the last fact would end a little short of the right edge.
+    private const double NearlyLevel = 1.25;
     private const double SmallestTitle = 0.72;
     private const int TitleLines = 2;
     private const int MostTitleLines = 3;
@@ -116,28 +118,46 @@ internal static class TitleBand
     private static void AddRule(ImmutableArray<Mark>.Builder marks, PageStyle style, double y, double thickness) =>
         marks.Add(new LineMark(new Point(0, y), new Point(style.TextWidth, y), thickness) { Role = MarkRole.TableRule });
 
-    // Label over value, side by side over the width, in as many rows as it takes.
+    // Label over value, side by side over the width; what needs more rows than one stands in columns, in rows as full as each other.
     private static double AddFacts(ImmutableArray<Mark>.Builder marks, ImmutableArray<FactItem> facts, PageStyle style, double y)
     {
         var (small, body) = (style.Small, style.Body);
-        for (var start = 0; start < facts.Length;)
+        var widths = FactColumns([.. facts.Select(Width)], style.TextWidth);
+        var level = (style.TextWidth - widths.Sum()) / Math.Max(1, widths.Length - 1);
+        var gap = level <= NearlyLevel * WidestFactGap ? level : WidestFactGap;
+        for (var start = 0; start < facts.Length; start += widths.Length)
         {
-            var (end, sum) = (start, 0.0);
-            while (end < facts.Length && (end == start || sum + Width(facts[end]) + ((end - start) * LeastFactGap) <= style.TextWidth)) sum += Width(facts[end++]);
-            var gap = end - start > 1 ? Math.Min(WidestFactGap, (style.TextWidth - sum) / (end - start - 1)) : 0;
             if (start > 0) y += 1.5;
             var x = 0.0;
-            foreach (var fact in facts.AsSpan()[start..end])
+            for (var c = 0; c < widths.Length && start + c < facts.Length; c++)
             {
-                TextSetter.Set(fact.Label, small.Upright, small.Size).PlaceAt(marks, x, y + (TextStyle.Ascent * small.Size));
-                TextSetter.Set(fact.Value, body.Strong, body.Size).PlaceAt(marks, x, y + small.Leading + (TextStyle.Ascent * body.Size));
-                x += Width(fact) + gap;
+                TextSetter.Set(facts[start + c].Label, small.Upright, small.Size).PlaceAt(marks, x, y + (TextStyle.Ascent * small.Size));
+                TextSetter.Set(facts[start + c].Value, body.Strong, body.Size).PlaceAt(marks, x, y + small.Leading + (TextStyle.Ascent * body.Size));
+                x += widths[c] + gap;
             }
             y += small.Leading + ((TextStyle.Ascent + TextStyle.Descent) * body.Size);
-            start = end;
         }
         return y;
 
         double Width(FactItem fact) => Math.Max(TextSetter.Measure(fact.Label, small.Upright, small.Size), TextSetter.Measure(fact.Value, body.Strong, body.Size));
+    }
+
+    // Widths of as many columns as fit, and then of as few as that number of rows needs.
+    private static double[] FactColumns(ReadOnlySpan<double> facts, double width)
+    {
+        var most = facts.Length;
+        while (most > 1 && !Fit(Columns(facts, most))) most--;
+        var rows = (facts.Length + most - 1) / most;
+        var even = Columns(facts, (facts.Length + rows - 1) / rows);
+        return Fit(even) ? even : Columns(facts, most);
+
+        bool Fit(double[] columns) => columns.Sum() + ((columns.Length - 1) * LeastFactGap) <= width;
+    }
+
+    private static double[] Columns(ReadOnlySpan<double> facts, int count)
+    {
+        var widths = new double[count];
+        for (var i = 0; i < facts.Length; i++) widths[i % count] = Math.Max(widths[i % count], facts[i]);
+        return widths;
     }
 }

@@ -30,7 +30,12 @@ public static class TableSetter
     public static SetTable Set(TableSpec table, double width)
     {
         var gaps = ColumnGap * (table.Columns.Length - 1);
-        var widths = ColumnWidths.Share(Widths(table, p => p.LeastWidth), Widths(table, p => p.NaturalWidth), width - gaps, table.FillWidth);
+        var (least, natural) = (Widths(table, p => p.LeastWidth), Widths(table, p => p.NaturalWidth));
+        if (natural.Sum() > width - gaps)
+        {
+            for (var c = 0; c < natural.Length; c++) if (table.Columns[c].IsTight) natural[c] = least[c];
+        }
+        var widths = ColumnWidths.Share(least, natural, width - gaps, table.FillWidth);
         var whole = widths.Sum() + gaps;
         var rows = ImmutableArray.CreateBuilder<SetRow>(table.Rows.Length);
         for (var i = 0; i < table.Rows.Length; i++)

@@ -17,4 +17,8 @@ public sealed record TableSpec(ImmutableArray<TableColumn> Columns, ImmutableArr
 /// <summary>A column of a table.</summary>
 /// <param name="Header">Cell of the header row; when all are empty there is no header.</param>
 /// <param name="Alignment">Alignment of its cells.</param>
-public sealed record TableColumn(TableCell Header, ColumnAlignment Alignment = ColumnAlignment.Left);
+public sealed record TableColumn(TableCell Header, ColumnAlignment Alignment = ColumnAlignment.Left)
+{
+    /// <summary>Whether it has no more than its least width where the table is too wide.</summary>
+    public bool IsTight { get; init; }
+}

@@ -69,7 +69,7 @@ internal static class LineItems
             if (IsSpace(text[at]))
             {
                 var next = NextWord(text, at);
-                EndWord(items, space, levels.At(at), !StaysBehind(next) && !(BelongsToWord(text, at, next) && items.Count > 0 && items[^1].Piece.Width < widest * MostKept));
+                EndWord(items, space, levels.At(at), !StaysBehind(next) && !((BelongsToWord(text, at, next) || NamesKey(text, at, next)) && items.Count > 0 && items[^1].Piece.Width < widest * MostKept));
                 at++;
                 continue;
             }
@@ -175,6 +175,17 @@ internal static class LineItems
         if (digits is 0 or > MostDigits) return false;
         foreach (var c in next[digits..]) if (!char.IsPunctuation(c)) return false;
         return true;
+    }
+
+    // "A minor" is not parted: at the end of a line "A" reads like the article.
+    private static bool NamesKey(string text, int at, ReadOnlySpan<char> next)
+    {
+        var start = at;
+        while (start > 0 && !IsSpace(text[start - 1])) start--;
+        if (start == at || text[start] is not (>= 'A' and <= 'G')) return false;
+        foreach (var c in text.AsSpan()[(start + 1)..at]) if (c is not ('♭' or '♯')) return false;
+        return next.TrimEnd(".,;:!?)") is "major" or "minor" or "ionian" or "dorian" or "phrygian" or "lydian" or "mixolydian" or "aeolian" or "locrian"
+            or "natural" or "harmonic" or "melodic";
     }
 
     // "♩ = 92" is never parted, nor a quotation mark with a space (as in French) from what it opens.

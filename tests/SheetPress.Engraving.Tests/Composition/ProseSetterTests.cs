@@ -28,6 +28,21 @@ public class ProseSetterTests
         }, iter: 200);
     }
 
+    [Theory]
+    [InlineData(11.5, 10)]
+    [InlineData(1.5, 0)]
+    public void No_single_item_of_a_list_is_parted_from_the_others(double linesThatFit, int last)
+    {
+        // Twelve items of a line, and room to choose where they part: not eleven and one, not one and eleven.
+        var prose = new ProseSetter(new PageStyle());
+        var flow = prose.Set(MarkdownReader.Read("Word after word.\n\n" + string.Join('\n', Enumerable.Repeat("- item", 12))), 80);
+        var line = flow[2].Height + flow[2].After.Natural;
+        var above = new FlowBox(30 * line, []);
+        var page = above.Height + flow[0].Height + flow[0].After.Natural + (linesThatFit * line);
+        var below = new FlowBox(page - ((12.2 - last) * line), []);
+        PageBreaker.Break([above, .. flow, below, above], page, 0)[0].End.ShouldBe(2 + last);
+    }
+
     // Indices of boxes before which no page may begin: the second and the last line of a paragraph, and what follows a heading.
     private static HashSet<int> Kept(ProseSetter prose, ImmutableArray<TextBlock> blocks)
     {

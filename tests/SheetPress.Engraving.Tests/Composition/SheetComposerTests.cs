@@ -213,6 +213,52 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void In_large_print_on_small_paper_the_harmony_begins_under_the_title_and_keeps_within_the_page()
+    {
+        var style = PageStyle.LargePrint(PaperSize.A5);
+        var content = SampleHandout.Make(5, 0, "", 0, 0);
+        // Eight notes with signs are the longest scale there is.
+        ScaleNote[] notes = [.. ((string[])["G♯", "A♯", "B", "C♯", "D", "E", "F", "F♯♯"]).Select(n => new ScaleNote(n, IsChanged: true))];
+        content = content with
+        {
+            Subtitle = "A tune that never settles, with applied chords and alterations on most of them",
+            Harmony = [content.Harmony[0] with { Function = "tonic", Reason = "the notes of C minor, from C" }, .. content.Harmony[1..].Select(r => r with { ScaleName = "G♯ whole-half diminished", ScaleNotes = [.. notes], Function = "secondary dominant of [ii]" })],
+        };
+        var pages = SheetComposer.Compose(content, style).Pages;
+        pages[0].Drawing.Marks.OfType<TextMark>().ShouldContain(t => t.Run.Text.Trim() == "Bar 1");
+        foreach (var page in pages) page.Drawing.Bounds.Right.ShouldBeLessThanOrEqualTo(page.Width - style.SideMargin + 0.2);
+    }
+
+    [Fact]
+    public void A_numeral_in_the_harmony_table_stays_with_the_word_before_it()
+    {
+        var content = SampleHandout.Make(1);
+        content = content with { Harmony = [content.Harmony[0] with { Function = "secondary dominant of [ii]", Roman = "V7/ii" }] };
+        var table = HarmonyTable.Make(content, new PageStyle());
+        var least = TableSetter.LeastWidth(table);
+        for (var width = least; width < least + 100; width += 0.5)
+        {
+            var row = TableSetter.Set(table, width).Rows[0];
+            var word = row.Drawing.Marks.OfType<TextMark>().Single(t => t.Run.Text.TrimEnd().EndsWith("of", StringComparison.Ordinal) && t.Run.Text.Contains("dominant", StringComparison.Ordinal) || t.Run.Text.Trim() == "of");
+            row.Drawing.Marks.OfType<TextMark>().ShouldContain(t => t.Run.Text.Trim() == "ii" && Math.Abs(t.Position.Y - word.Position.Y) < 0.1, $"{width}");
+        }
+    }
+
+    [Theory]
+    [InlineData(174, 1)]
+    [InlineData(75, 2)]
+    public void Facts_end_level_with_the_edge_and_stand_in_even_rows(double width, int rows)
+    {
+        var style = PageStyle.Handout(new PaperSize("test", width + 36, 300));
+        var content = SampleHandout.Make() with { NameAndDate = false, Facts = [new("Key", "C minor"), new("Meter", "4/4"), new("Tempo", "♩ = 92"), new("Instrument", "4-string bass"), new("Level", "2 of 5")] };
+        var texts = TitleBand.Make(content, style).Drawings.SelectMany(d => d.Drawing.Marks).OfType<TextMark>().ToList();
+        var labels = content.Facts.Select(f => texts.Single(t => t.Run.Text.Trim() == f.Label)).ToList();
+        labels.Select(l => Math.Round(l.Position.Y, 3)).Distinct().Count().ShouldBe(rows);
+        if (rows == 1) texts.Where(t => t.Run.Text.Trim() is "2 of 5" or "5").Max(t => t.Bounds.Right).ShouldBe(width, 0.5);
+        else labels[..3].Zip(labels[3..]).ShouldAllBe(p => Math.Abs(p.First.Position.X - p.Second.Position.X) < 1e-6);
+    }
+
+    [Fact]
     public void A_long_title_is_set_smaller_than_a_short_one()
     {
         var style = new PageStyle();

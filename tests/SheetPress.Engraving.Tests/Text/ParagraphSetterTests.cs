@@ -119,6 +119,17 @@ public class ParagraphSetterTests
         }
     }
 
+    // Common practice: the name of a key is not parted, and a line that ends with "A" reads as if the article stood there.
+    [Fact]
+    public void The_name_of_a_key_stays_in_one_line()
+    {
+        for (var width = 45.0; width < 90; width += 0.5)
+        {
+            var lines = Texts("A twelve-bar blues in A minor: play the notes of B♭ harmonic minor over C♯ and in F♯ major, and then go on.", width);
+            foreach (var line in lines) line.Split(' ')[^1].ShouldNotBeOneOf("A", "B♭", "F♯");
+        }
+    }
+
     // Common practice: no last line of one short word.
     [Fact]
     public void A_short_word_is_not_left_alone_in_the_last_line()
