@@ -78,7 +78,7 @@ public class LineMarksTests
         Counted("", "C | F", "q C2 e D2 E2 s F2 F2 F2 F2 q rest | e3 C2 D2 E2 h F2 q C2", "counts").ShouldBe("1 2 & 3 e & a - | 1 trip let 2 - 4");
         Counted("", "C | F", "q C2 D2 E2 F2 | w -", "counts").ShouldBe("1 2 3 4 | -");
         Counted("meter: 6/8\n", "C | F", "e C2 D2 E2 q. F2 | h. C2", "counts").ShouldBe("1 la li 2 | 1");
-        Counted("pickup: 1\n", "C | F | G", "e C2 D2 | w E2 | w F2", "counts").ShouldBe("4 & | 1 | 1");
+        Counted("", "[pickup 1] C | F | G", "e C2 D2 | w E2 | w F2", "counts").ShouldBe("4 & | 1 | 1");
         Counted("", "C | F", "q C2 D2 E2 F2 | w C2", "nothing").ShouldBe("- - - - | -");
     }
 
