@@ -68,11 +68,26 @@ internal static class DirectionSymbols
     private static SymbolLayout Dynamic(string text, TextSizes sizes)
     {
         var builder = new SymbolBuilder(MarkRole.Dynamic);
+        if (WholeOf(text) is { } whole) return builder.Glyph(whole, DynamicScale).Build();
         var glyphs = text.Select(GlyphOf).ToList();
         if (glyphs.Contains(null)) return builder.Text(text, TextFont.SerifItalic, sizes.Words).Build();
         foreach (var glyph in glyphs) builder.Glyph(glyph!, DynamicScale);
         return builder.Build();
     }
+
+    // Signs that the font has as a whole, with their letters as close as they are engraved.
+    private static string? WholeOf(string text) => text switch
+    {
+        "ppp" => "dynamicPPP",
+        "pp" => "dynamicPP",
+        "mp" => "dynamicMP",
+        "mf" => "dynamicMF",
+        "ff" => "dynamicFF",
+        "fff" => "dynamicFFF",
+        "fp" => "dynamicFortePiano",
+        "sfz" => "dynamicSforzato",
+        _ => null,
+    };
 
     private static string? GlyphOf(char letter) => letter switch
     {

@@ -71,6 +71,20 @@ public class MarkRulesTests
         foreach (var line in system.Of(MarkRole.Barline)) foreach (var sign in dynamics) sign.Bounds.Inflate(0.2).Overlaps(line.Bounds).ShouldBeFalse();
     }
 
+    /// <summary>Common practice: the letters of a dynamic are closer than they stand in words, as in the whole signs of the font.</summary>
+    [Theory]
+    [InlineData("ff", "dynamicForte dynamicForte")]
+    [InlineData("fff", "dynamicForte dynamicForte dynamicForte")]
+    [InlineData("fp", "dynamicForte dynamicPiano")]
+    [InlineData("sfz", "dynamicSforzando dynamicForte dynamicZ")]
+    public void Letters_of_a_dynamic_stand_close(string text, string names)
+    {
+        var system = Drawn.System(ScoreText.Parse("C2:4", frame: (_, m) => m with { Directions = [new Direction(0, DirectionKind.Dynamic, text)] }));
+        var letters = names.Split(' ').Select(Ink.Glyph).ToList();
+        var apart = letters.SkipLast(1).Sum(l => l.Advance) + letters[^1].Bounds.Right - letters[0].Bounds.Left;
+        Box.Around(system.Of(MarkRole.Dynamic).Select(m => m.Bounds)).Width.ShouldBeLessThan(apart - 0.3);
+    }
+
     /// <summary>Common practice: how often a section is played is said where it is more than twice.</summary>
     [Theory]
     [InlineData(2, "")]
