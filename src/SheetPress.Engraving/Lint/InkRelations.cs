@@ -41,7 +41,7 @@ internal static class InkRelations
                 MarkRole.Flag => sameEvent,
                 _ => false,
             },
-            MarkRole.LedgerLine => b.Role is MarkRole.LedgerLine && IsOtherVoice(a, b) && SharesColumn(a, b, unit) || b.Role is MarkRole.Flag && sameEvent,
+            MarkRole.LedgerLine => b.Role is MarkRole.LedgerLine && IsOtherVoice(a, b) && SharesColumn(a, b, unit),
             MarkRole.FretNumber => b.Role is MarkRole.FretNumber && IsOtherVoice(a, b) && SharesColumn(a, b, unit),
             MarkRole.Rest => b.Role is MarkRole.Rest && sameEvent,
             MarkRole.Tie or MarkRole.Slur => IsNote(b.Role) && NearEnd((CurveMark)a, b, unit) || b.Role is MarkRole.Tie or MarkRole.Slur && ContinuesAt(a, b, unit),

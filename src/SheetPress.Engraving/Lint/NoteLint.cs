@@ -10,6 +10,10 @@ internal static class NoteLint
     private const double HighestBeam = 1.3;
     private const double AlignmentTolerance = 0.1;
 
+    // How near to the middle line a stem ends that reaches it from afar, without and with a flag.
+    private const double AtMiddle = 0.3;
+    private const double BeyondMiddle = 1;
+
     // The point where a stem meets a head lies a little off the middle of the head.
     private const double HeadTolerance = 0.05;
 
@@ -19,7 +23,7 @@ internal static class NoteLint
     public static IEnumerable<LintFinding> Check(IReadOnlyList<Mark> marks, double unit)
     {
         var events = new Dictionary<(int Measure, int Event, int Voice), List<Mark>>();
-        foreach (var mark in marks.Where(m => m.Origin.Event >= 0 && m.Role is MarkRole.Notehead or MarkRole.FretNumber or MarkRole.Stem))
+        foreach (var mark in marks.Where(m => m.Origin.Event >= 0 && m.Role is MarkRole.Notehead or MarkRole.FretNumber or MarkRole.Stem or MarkRole.Flag))
         {
             var key = (mark.Origin.Measure, mark.Origin.Event, mark.Origin.Voice);
             if (!events.TryGetValue(key, out var list)) events[key] = list = [];
@@ -55,7 +59,9 @@ internal static class NoteLint
             var beamed = beams.Exists(b => b.Bounds.Inflate(0.05 * unit).Overlaps(new Box(bounds.Left, tip - (0.1 * unit), bounds.Right, tip + (0.1 * unit))));
             // Slash heads are two spaces high: their stems are measured from the middle all the same.
             if (length < ShortestStem - HeadTolerance) yield return new LintFinding(LintRule.Stem, stem.Origin, bounds, FormattableString.Invariant($"stem is {length:0.00} spaces long"));
-            var reachesMiddle = middle is { } y && Math.Abs(tip - y) < 0.3 * unit;
+            // A flag that would end beside a ledger line takes its stem a little beyond the middle line.
+            var beyond = list.Exists(m => m.Role == MarkRole.Flag) ? BeyondMiddle : AtMiddle;
+            var reachesMiddle = middle is { } y && Math.Abs(tip - y) < beyond * unit;
             if (length > (beamed ? LongestBeamedStem : LongestFreeStem) && !reachesMiddle) yield return new LintFinding(LintRule.Stem, stem.Origin, bounds, FormattableString.Invariant($"stem is {length:0.00} spaces long"));
         }
     }

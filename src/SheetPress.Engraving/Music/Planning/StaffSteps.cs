@@ -15,6 +15,9 @@ internal static class StaffSteps
     /// <summary>Step of the top line; -4 is the bottom line.</summary>
     public const int TopLineStep = 4;
 
+    /// <summary>Step of the first ledger line above the staff; -6 is the first below it.</summary>
+    public const int FirstLedger = 6;
+
     // Written D3 is the middle line of the bass clef, written B4 that of the treble clef.
     private const int BassMiddle = (3 * 7) + (int)Letter.D;
     private const int TrebleMiddle = (4 * 7) + (int)Letter.B;

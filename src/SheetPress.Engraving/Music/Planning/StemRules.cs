@@ -18,6 +18,9 @@ internal static class StemRules
     // Outside the staff and pointing away from it a stem loses this much a step, down to the shortest.
     private const double OutwardShortening = 0.25;
 
+    // White between a flag and the ledger lines of its note: the stem grows for it.
+    private const double LedgerGap = 0.15;
+
     /// <summary>
     /// Directions of a single voice: by the note furthest from the middle line, down when in doubt; a note on the middle line
     /// goes with its neighbours when both point up.
@@ -76,10 +79,19 @@ internal static class StemRules
         if (direction == StemDirection.Up)
         {
             if (flags == 0 && high > 0) length = Math.Max(Shortest, length - (OutwardShortening * high));
-            return Math.Min(StaffSteps.Y(high) - length, StaffSteps.Middle + BeyondTip(direction, flags));
+            var up = Math.Min(StaffSteps.Y(high) - length, StaffSteps.Middle + BeyondTip(direction, flags));
+            return flags > 0 && high < -StaffSteps.FirstLedger ? Math.Min(up, StaffSteps.Y(-StaffSteps.FirstLedger) - FlagRoom(direction, flags)) : up;
         }
         if (flags == 0 && low < 0) length = Math.Max(Shortest, length + (OutwardShortening * low));
-        return Math.Max(StaffSteps.Y(low) + length, StaffSteps.Middle - BeyondTip(direction, flags));
+        var down = Math.Max(StaffSteps.Y(low) + length, StaffSteps.Middle - BeyondTip(direction, flags));
+        return flags > 0 && low > StaffSteps.FirstLedger ? Math.Max(down, StaffSteps.Y(StaffSteps.FirstLedger) + FlagRoom(direction, flags)) : down;
+    }
+
+    // What a flag takes from the tip of its stem to a ledger line that it ends beside.
+    private static double FlagRoom(StemDirection direction, int flags)
+    {
+        var flag = Ink.Glyph(FlagGlyphs.Name(flags, direction)).Bounds;
+        return (direction == StemDirection.Up ? flag.Bottom : -flag.Top) + (Ink.Defaults.LegerLineThickness / 2) + LedgerGap;
     }
 
     // Three and more flags stack up beyond the tip, and the stem goes on to the outermost: that end reaches the middle line.
