@@ -80,11 +80,11 @@ internal static class StemRules
         {
             if (flags == 0 && high > 0) length = Math.Max(Shortest, length - (OutwardShortening * high));
             var up = Math.Min(StaffSteps.Y(high) - length, StaffSteps.Middle + BeyondTip(direction, flags));
-            return flags > 0 && high < -StaffSteps.FirstLedger ? Math.Min(up, StaffSteps.Y(-StaffSteps.FirstLedger) - FlagRoom(direction, flags)) : up;
+            return flags > 0 && high <= -StaffSteps.FirstLedger ? Math.Min(up, StaffSteps.Y(-StaffSteps.FirstLedger) - FlagRoom(direction, flags)) : up;
         }
         if (flags == 0 && low < 0) length = Math.Max(Shortest, length + (OutwardShortening * low));
         var down = Math.Max(StaffSteps.Y(low) + length, StaffSteps.Middle - BeyondTip(direction, flags));
-        return flags > 0 && low > StaffSteps.FirstLedger ? Math.Max(down, StaffSteps.Y(StaffSteps.FirstLedger) + FlagRoom(direction, flags)) : down;
+        return flags > 0 && low >= StaffSteps.FirstLedger ? Math.Max(down, StaffSteps.Y(StaffSteps.FirstLedger) + FlagRoom(direction, flags)) : down;
     }
 
     // What a flag takes from the tip of its stem to a ledger line that it ends beside.

@@ -80,6 +80,7 @@ public class StemRulesTests
 
     /// <summary>Handbook rule, from memory: a flag does not touch the ledger lines of its note; its stem grows for it.</summary>
     [Theory]
+    [InlineData("E3:1/2 r:7/2")]
     [InlineData("F3:1/2 r:7/2")]
     [InlineData("G3:1/2 r:7/2")]
     [InlineData("C4:1/4 r:15/4")]
