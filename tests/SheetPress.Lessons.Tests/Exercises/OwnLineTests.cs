@@ -216,6 +216,7 @@ public class OwnLineTests
     [InlineData("q D2:hammer C2 E2 F2 | w R", "lost-connection", "D2:hammer", "not higher")]
     [InlineData("h D2:slide D2 | w R", "lost-connection", "D2:slide", "not another one")]
     [InlineData("q D2 E2:slide h rest | w R", "lost-connection", "E2:slide", "No note follows")]
+    [InlineData("q G2:pull R&5 h R | w R", "lost-connection", "G2:pull", "so they are struck")]
     [InlineData("w D2 | w R:hammer", "lost-connection", "R:hammer", "No note follows")]
     [InlineData(" ", "empty-line", " ", "no notes")]
     public void A_mistake_is_reported_at_its_place(string text, string code, string at, string says)

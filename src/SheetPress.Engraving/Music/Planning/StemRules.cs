@@ -19,7 +19,7 @@ internal static class StemRules
     private const double OutwardShortening = 0.25;
 
     // White between a flag and the ledger lines of its note: the stem grows for it.
-    private const double LedgerGap = 0.15;
+    private const double LedgerGap = 0.2;
 
     /// <summary>
     /// Directions of a single voice: by the note furthest from the middle line, down when in doubt; a note on the middle line

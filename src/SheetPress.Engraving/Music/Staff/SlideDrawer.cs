@@ -35,7 +35,8 @@ internal static class SlideDrawer
     private static void DrawBetween(StaffCanvas canvas, PlacedEvent from, PlacedEvent to)
     {
         var start = RightInk(from) + Gap;
-        if (FlagOf(from) is { } flag && to.Plan.Heads.Min(h => h.Y) < flag.Bottom + Gap) start = Math.Max(start, flag.Right + Gap);
+        var passesFlag = from.IsUp ? to.Plan.Heads.Min(h => h.Y) < from.Plan.FlagBounds?.Bottom + Gap : to.Plan.Heads.Max(h => h.Y) > from.Plan.FlagBounds?.Top - Gap;
+        if (passesFlag) start = Math.Max(start, FlagRight(from) + Gap);
         var end = LeftInk(to) - Gap;
         if (end <= start) return;
         for (var i = 0; i < Math.Min(from.Plan.Heads.Length, to.Plan.Heads.Length); i++)
@@ -70,8 +71,8 @@ internal static class SlideDrawer
         return (ink.Min(b => b.Left), ink.Max(b => b.Right));
     }
 
-    // The flag of a stem that points up hangs where the line would start.
-    private static Box? FlagOf(PlacedEvent e) => e.Plan.FlagBounds is { } flag && e.IsUp ? flag.Transform(1, e.X, 0) : null;
+    // A flag hangs where the line to its side of the head would start.
+    private static double FlagRight(PlacedEvent e) => e.X + (e.Plan.FlagBounds?.Right ?? double.NegativeInfinity);
 
     /// <summary>Whether the note before slides to an event: it is not slid into from nowhere as well.</summary>
     public static bool IsReached(IReadOnlyList<PlacedEvent> voice, int index) => index > 0 && voice[index - 1].Plan.Event.Connection == Connection.Slide;
@@ -89,7 +90,7 @@ internal static class SlideDrawer
             if (outOf != LooseSlide.None)
             {
                 var start = RightInk(e) + Gap;
-                if (FlagOf(e) is { } flag && outOf == LooseSlide.Above) start = Math.Max(start, flag.Right + Gap);
+                if (e.IsUp == (outOf == LooseSlide.Above)) start = Math.Max(start, FlagRight(e) + Gap);
                 canvas.Add(Line(start, head.Y, start + LooseLength, head.Y + (outOf == LooseSlide.Below ? LooseRise : -LooseRise), e.Plan.Origin));
             }
         }

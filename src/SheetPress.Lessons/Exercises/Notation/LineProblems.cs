@@ -109,17 +109,22 @@ internal static class LineProblems
         $"{pitch} is no natural harmonic of an open string of the {instrument}, or not where it is asked for.",
         "Harmonics lie at frets 12 (an octave above the open string), 7 (an octave and a fifth) and 5 (two octaves).");
 
-    public static Problem LostConnection(Connection connection, int? rise)
+    public static Problem LostConnection(LostConnection lost)
     {
-        var (name, side) = connection switch { Connection.HammerOn => ("hammer-on", "higher"), Connection.PullOff => ("pull-off", "lower"), _ => ("slide", "another one") };
-        var advice = (connection, rise) switch
+        var (name, side, other, way) = lost.Connection switch
         {
-            (_, null) => "Write the note that it leads to right behind it, or take the mark away.",
-            (Connection.HammerOn, < 0) => "Write pull for the way down.",
-            (Connection.PullOff, > 0) => "Write hammer for the way up.",
-            _ => "Take the mark away, or change one of the notes.",
+            Connection.HammerOn => ("hammer-on", "higher", "pull", "down"),
+            Connection.PullOff => ("pull-off", "lower", "hammer", "up"),
+            _ => ("slide", "another one", "", ""),
         };
-        return new(DiagnosticCodes.LostConnection, Severity.Warning, rise is null ? $"No note follows the {name}, so it is left out." : $"The {name} is left out: the next note is not {side}.", advice);
+        var (reason, advice) = lost.Reason switch
+        {
+            LostReason.NothingFollows => ($"No note follows the {name}, so it is left out.", "Write the note that it leads to right behind it, or take the mark away."),
+            LostReason.WrongSide => ($"The {name} is left out: the next note is not {side}.", $"Write {other} for the way {way}."),
+            LostReason.OthersAreStruck => ($"The {name} is left out: more notes sound next than it can bring, so they are struck.", "Lead from as many notes to as many, or take the mark away."),
+            _ => ($"The {name} is left out: the next note is not {side}.", "Take the mark away, or change one of the notes."),
+        };
+        return new(DiagnosticCodes.LostConnection, Severity.Warning, reason, advice);
     }
 
     public static Problem SlurHasNoEnd() =>

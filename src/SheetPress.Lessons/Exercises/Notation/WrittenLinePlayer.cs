@@ -75,9 +75,9 @@ internal sealed class WrittenLinePlayer
     {
         for (var i = 0; i < _writer.Count; i++)
         {
-            if (!_written[i].Note.IsJoined || _writer.LostConnection(i, out var rise) is not { } connection) continue;
+            if (!_written[i].Note.IsJoined || _writer.LostAt(i) is not { } lost) continue;
             var startsOver = i == _writer.Count - 1 && _written.Count(w => ReferenceEquals(w.Note, _written[i].Note)) > 1;
-            if (!startsOver) Report(_written[i], LineProblems.LostConnection(connection, rise));
+            if (!startsOver) Report(_written[i], LineProblems.LostConnection(lost));
         }
     }
 

@@ -9,6 +9,24 @@ namespace SheetPress.Lessons;
 /// <param name="Degree">Degree above the root of the chord of the moment; null when it has none.</param>
 internal readonly record struct NamedPitch(Pitch Pitch, Degree? Degree);
 
+/// <summary>Why a note cannot be joined to the next one as it was asked for.</summary>
+internal enum LostReason
+{
+    /// <summary>No note follows at once.</summary>
+    NothingFollows,
+    /// <summary>The next note is the same.</summary>
+    SamePitch,
+    /// <summary>The next note is lower after a hammer-on, or higher after a pull-off.</summary>
+    WrongSide,
+    /// <summary>The next note is one of more tones, which have to be struck.</summary>
+    OthersAreStruck,
+}
+
+/// <summary>A connection that is left out.</summary>
+/// <param name="Connection">Its kind.</param>
+/// <param name="Reason">Why.</param>
+internal readonly record struct LostConnection(Connection Connection, LostReason Reason);
+
 /// <summary>Collects the notes of a line in order of time.</summary>
 internal sealed class LineWriter
 {
@@ -48,31 +66,28 @@ internal sealed class LineWriter
     /// <summary>How many notes there are.</summary>
     public int Count => _notes.Count;
 
-    /// <summary>What a note is joined to the next one by, where that note is missing or lies on the wrong side; null where all is well.</summary>
+    /// <summary>How a note is joined to the next one, where that note is missing, lies on the wrong side or is struck with others; null where all is well.</summary>
     /// <param name="index">Index of the note.</param>
-    /// <param name="rise">Half steps up to the next note; null where none follows at once.</param>
-    public Connection? LostConnection(int index, out int? rise)
+    public LostConnection? LostAt(int index)
     {
         var note = _notes[index];
-        var next = index + 1 < _notes.Count && _notes[index + 1].Start == note.End ? _notes[index + 1] : null;
-        rise = next is null ? null : next.Tones[0].Pitch.MidiNumber - note.Tones[0].Pitch.MidiNumber;
-        var isLost = note.Connection switch
-        {
-            Connection.None => false,
-            Connection.HammerOn => rise is null or <= 0,
-            Connection.PullOff => rise is null or >= 0,
-            _ => rise is null or 0,
-        };
-        return isLost ? note.Connection : null;
+        if (note.Connection == Connection.None) return null;
+        if (index + 1 >= _notes.Count || _notes[index + 1].Start != note.End) return new LostConnection(note.Connection, LostReason.NothingFollows);
+        var next = _notes[index + 1];
+        var rise = next.Tones[0].Pitch.MidiNumber - note.Tones[0].Pitch.MidiNumber;
+        if (rise == 0) return new LostConnection(note.Connection, LostReason.SamePitch);
+        if (note.Connection == Connection.Slide) return null;
+        if (rise > 0 != (note.Connection == Connection.HammerOn)) return new LostConnection(note.Connection, LostReason.WrongSide);
+        return next.Tones.Length > note.Tones.Length ? new LostConnection(note.Connection, LostReason.OthersAreStruck) : null;
     }
 
     /// <summary>
     /// The line. A hammer-on that does not go up or a pull-off that does not go down, as a rhythm's marks can ask for over some
-    /// chord, and any connection over a gap or out of the last note, is taken back; so is a slur with only one end.
+    /// chord, and any connection over a gap, out of the last note or into a chord that is struck, is taken back; so is a slur with only one end.
     /// </summary>
     public Line Finish(Fraction length)
     {
-        for (var i = 0; i < _notes.Count; i++) if (LostConnection(i, out _) is not null) _notes[i] = _notes[i] with { Connection = Connection.None };
+        for (var i = 0; i < _notes.Count; i++) if (LostAt(i) is not null) _notes[i] = _notes[i] with { Connection = Connection.None };
         PairSlurs();
         return new Line(_notes.ToImmutable(), length);
     }

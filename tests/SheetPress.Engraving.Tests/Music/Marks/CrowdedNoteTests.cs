@@ -61,6 +61,14 @@ public class CrowdedNoteTests
         (slide.To.X - slide.From.X).ShouldBeGreaterThan(0.5);
     }
 
+    // A slide downward from a note whose flag hangs on that side keeps off it.
+    [Theory]
+    [InlineData("r:1/2 G2:1/2!sl A1:1 r:2")]
+    [InlineData("r:1/2 E2:1/2!sl G1:1 r:2")]
+    [InlineData("r:1/2 G2:1/2!so r:3")]
+    [InlineData("r:1/4 A2:1/4!sl C2:1/2 r:3")]
+    public void A_slide_downward_keeps_off_the_flag(string text) => Check(text).ShouldBeEmpty();
+
     [Fact]
     public void A_short_vibrato_stops_before_the_barline() =>
         Check(string.Join(' ', Enumerable.Repeat("E2:1/4 F2:1/4 G2:1/4 A2:1/4!vi", 8))).ShouldBeEmpty();

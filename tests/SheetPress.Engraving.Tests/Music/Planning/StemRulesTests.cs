@@ -62,7 +62,7 @@ public class StemRulesTests
         var (flag, up) = (system.Of(MarkRole.Flag).Single().Bounds, IsUp(system, 0));
         var ledger = up ? system.Of(MarkRole.LedgerLine).Min(m => m.Bounds.Top) : system.Of(MarkRole.LedgerLine).Max(m => m.Bounds.Bottom);
         (up ? StaffSteps.Middle - stem.Top : stem.Bottom - StaffSteps.Middle).ShouldBeInRange(0, 1);
-        (up ? ledger - flag.Bottom : flag.Top - ledger).ShouldBe(0.15, 0.01);
+        (up ? ledger - flag.Bottom : flag.Top - ledger).ShouldBe(0.2, 0.01);
     }
 
     /// <summary>Handbook rule, from memory: the stem of a note on ledger lines reaches the middle line.</summary>
