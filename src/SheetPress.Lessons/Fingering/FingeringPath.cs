@@ -7,7 +7,7 @@ namespace SheetPress.Lessons;
 internal static class FingeringPath
 {
     /// <summary>One grip for each note, or the index of the first note that cannot be reached.</summary>
-    public static (Grip[] Path, int FailedNote) Find(ImmutableArray<LineNote> notes, ImmutableArray<Grip>[] grips, FingeringCosts costs, ImmutableArray<Fraction> chordStarts, ImmutableArray<(int Before, int Now)>[]? held = null)
+    public static (Grip[] Path, int FailedNote) Find(ImmutableArray<LineNote> notes, ImmutableArray<Grip>[] grips, FingeringCosts costs, ImmutableArray<Fraction> chordStarts, ImmutableArray<ToneLink>[]? links = null)
     {
         var best = new double[notes.Length][];
         var before = new int[notes.Length][];
@@ -24,7 +24,7 @@ internal static class FingeringPath
             var step = FingeringStep.Between(notes[n - 1], notes[n], chordStarts);
             var previous = grips[n - 1];
             var previousBest = best[n - 1];
-            var kept = held?[n] ?? [];
+            var linked = links?[n] ?? [];
             var reached = false;
             for (var i = 0; i < here.Length; i++)
             {
@@ -32,7 +32,7 @@ internal static class FingeringPath
                 var to = here[i];
                 for (var j = 0; j < previous.Length; j++)
                 {
-                    if (previousBest[j] >= least || (step.SameString && !Joins(previous[j], to, step.IsSlide)) || !Keeps(previous[j], to, kept)) continue;
+                    if (previousBest[j] >= least || (step.SameString && !Joins(previous[j], to, step.IsSlide)) || !Keeps(previous[j], to, linked)) continue;
                     var cost = previousBest[j] + costs.Between(previous[j], to, step);
                     if (cost < least) (least, from) = (cost, j);
                 }
@@ -67,9 +67,9 @@ internal static class FingeringPath
         return sum;
     }
 
-    private static bool Keeps(Grip from, Grip to, ImmutableArray<(int Before, int Now)> held)
+    private static bool Keeps(Grip from, Grip to, ImmutableArray<ToneLink> links)
     {
-        foreach (var (before, now) in held) if (from.Positions[before] != to.Positions[now]) return false;
+        foreach (var link in links) if (!link.Allows(from.Positions[link.Before], to.Positions[link.Now])) return false;
         return true;
     }
 

@@ -13,11 +13,11 @@ public static class LineFingering
     /// <param name="level">Level 1 to 5; a higher level allows wider stretches.</param>
     /// <param name="chordStarts">Starts of the chords in quarter notes, in order: the hand likes to move with the harmony. May be empty.</param>
     public static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level, ImmutableArray<Fraction> chordStarts) =>
-        Apply(line, instrument, neck, level, chordStarts, held: null);
+        Apply(line, instrument, neck, level, chordStarts, links: null);
 
-    /// <summary>The same for a line in which tones sound on from one event into the next, as they do where two voices are played by one hand.</summary>
-    /// <param name="held">For each event which of its tones (<c>Now</c>) sound on from the event before (<c>Before</c>): they stay where they are. Null for none.</param>
-    internal static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level, ImmutableArray<Fraction> chordStarts, ImmutableArray<(int Before, int Now)>[]? held)
+    /// <summary>The same for a line in which single tones depend on those of the event before, as they do where two voices are played by one hand.</summary>
+    /// <param name="links">For each event the tones that sound on from the event before or are led to from there. Null for none.</param>
+    internal static FingeringResult Apply(Line line, Instrument instrument, NeckRequest neck, int level, ImmutableArray<Fraction> chordStarts, ImmutableArray<ToneLink>[]? links)
     {
         if (line.Notes.IsEmpty) return new FingeringResult(line, -1, "");
         var hand = new HandModel(instrument);
@@ -25,12 +25,18 @@ public static class LineFingering
         var finder = new GripFinder(hand, costs, neck, level);
         var (grips, failed) = FindGrips(line.Notes, finder);
         if (failed >= 0) return new FingeringResult(line, failed, finder.Explain(line.Notes[failed]));
-        var (path, unreached) = FingeringPath.Find(line.Notes, grips, costs, chordStarts, held);
-        if (unreached >= 0)
-            return new FingeringResult(line, unreached, held is { } h && !h[unreached].IsEmpty ? "the hand cannot hold what sounds on while it plays the rest" : $"{line.Notes[unreached - 1].Tones[0].Pitch} and {line.Notes[unreached].Tones[0].Pitch} are joined but do not lie on one string");
-        path = FingeringPath.Find(line.Notes, PlaceHabits.Apply(line.Notes, grips, path, chordStarts), costs, chordStarts, held).Path;
+        var (path, unreached) = FingeringPath.Find(line.Notes, grips, costs, chordStarts, links);
+        if (unreached >= 0) return new FingeringResult(line, unreached, WhyUnreached(line.Notes, unreached, links?[unreached] ?? []));
+        path = FingeringPath.Find(line.Notes, PlaceHabits.Apply(line.Notes, grips, path, chordStarts), costs, chordStarts, links).Path;
         return new FingeringResult(line with { Notes = Place(line.Notes, path) }, -1, "") { Summary = Summarise(line.Notes, path, hand, costs, chordStarts) };
     }
+
+    private static string WhyUnreached(ImmutableArray<LineNote> notes, int at, ImmutableArray<ToneLink> links) => links switch
+    {
+        [] => $"{notes[at - 1].Tones[0].Pitch} and {notes[at].Tones[0].Pitch} are joined but do not lie on one string",
+        _ when links.FirstOrDefault(l => l.Bond != ToneBond.Held) is { Bond: not ToneBond.Held } joined => $"{notes[at - 1].Tones[joined.Before].Pitch} and {notes[at].Tones[joined.Now].Pitch} are joined, and the hand cannot have them on one string while it plays the rest",
+        _ => "the hand cannot hold what sounds on while it plays the rest",
+    };
 
     /// <summary>The grips of each note, open strings copied for every hand position that a neighbour may ask for.</summary>
     internal static (ImmutableArray<Grip>[] Grips, int FailedNote) FindGrips(ImmutableArray<LineNote> notes, GripFinder finder)

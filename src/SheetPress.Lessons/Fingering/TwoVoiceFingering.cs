@@ -5,7 +5,7 @@ namespace SheetPress.Lessons;
 
 /// <summary>
 /// Fingers two voices that one player plays at once: whatever starts or sounds on at a moment is one grip, and a tone that sounds on
-/// stays where it is.
+/// stays where it is; what a voice joins by a hammer-on, pull-off or slide lies on one string.
 /// </summary>
 internal static class TwoVoiceFingering
 {
@@ -20,7 +20,7 @@ internal static class TwoVoiceFingering
         var starts = new SortedSet<Fraction>(voices.SelectMany(v => v.Notes.Select(n => n.Start)));
         var events = ImmutableArray.CreateBuilder<LineNote>(starts.Count);
         var owners = new List<List<Place>[]>();
-        var held = new ImmutableArray<(int, int)>[starts.Count];
+        var links = new ImmutableArray<ToneLink>[starts.Count];
         var before = new List<(Place Owner, int Index)>();
         foreach (var start in starts)
         {
@@ -31,24 +31,24 @@ internal static class TwoVoiceFingering
             var tones = byPitch.Select(g => g.Select(s => s.Tone).OrderByDescending(t => t.Position is not null).First() with { IsStopped = g.Any(s => voices[s.Owner.Voice].Notes[s.Owner.Note].MovesOnString) }).ToImmutableArray();
             var struck = sounding.First(s => voices[s.Owner.Voice].Notes[s.Owner.Note].Start == start).Owner;
             var note = voices[struck.Voice].Notes[struck.Note];
-            var pairs = ImmutableArray.CreateBuilder<(int, int)>();
+            var linked = ImmutableArray.CreateBuilder<ToneLink>();
             var now = new List<(Place, int)>();
             for (var i = 0; i < byPitch.Count; i++)
             {
                 foreach (var (owner, _) in byPitch[i])
                 {
                     now.Add((owner, i));
-                    foreach (var (earlier, index) in before) if (earlier == owner) pairs.Add((index, i));
+                    foreach (var (earlier, index) in before) if (BondOf(voices, earlier, owner, start) is { } bond) linked.Add(new ToneLink(index, i, bond));
                 }
             }
-            held[events.Count] = pairs.ToImmutable();
-            events.Add(note with { Tones = tones, Duration = Fraction.One });
+            links[events.Count] = linked.ToImmutable();
+            events.Add(note with { Tones = tones, Duration = Fraction.One, Connection = Connection.None });
             owners.Add([.. byPitch.Select(g => g.Select(s => s.Owner).ToList())]);
             before = now;
         }
         var times = starts.ToArray();
         for (var i = 0; i + 1 < times.Length; i++) events[i] = events[i] with { Duration = times[i + 1] - times[i] };
-        var result = LineFingering.Apply(new Line(events.MoveToImmutable(), upper.Length), instrument, neck, level, chordStarts, held);
+        var result = LineFingering.Apply(new Line(events.MoveToImmutable(), upper.Length), instrument, neck, level, chordStarts, links);
         if (result.FailedNote >= 0) return (upper, lower, null, times[result.FailedNote], result.Reason);
         var notes = voices.Select(v => v.Notes.ToBuilder()).ToArray();
         for (var i = 0; i < owners.Count; i++)
@@ -65,6 +65,21 @@ internal static class TwoVoiceFingering
         }
         return (upper with { Notes = notes[0].ToImmutable() }, lower with { Notes = notes[1].ToImmutable() }, result.Summary, null, "");
     }
+
+    // What a tone that sounded before is to one that sounds now.
+    private static ToneBond? BondOf(Line[] voices, Place before, Place now, Fraction start)
+    {
+        if (before == now) return ToneBond.Held;
+        if (before.Voice != now.Voice || before.Note + 1 != now.Note) return null;
+        var (from, to) = (voices[before.Voice].Notes[before.Note], voices[now.Voice].Notes[now.Note]);
+        if (from.Connection == Connection.None || to.Start != start || from.End != start) return null;
+        // Of a chord that leads to fewer tones those are joined that lie nearest to them.
+        var partner = from.Tones.Length == to.Tones.Length ? now.Tone : Nearest(from.Tones, to.Tones[now.Tone]);
+        return partner != before.Tone ? null : from.Connection == Connection.Slide ? ToneBond.Slide : ToneBond.SameString;
+    }
+
+    private static int Nearest(ImmutableArray<LineTone> tones, LineTone to) =>
+        Enumerable.Range(0, tones.Length).MinBy(i => Math.Abs(tones[i].Pitch.MidiNumber - to.Pitch.MidiNumber));
 
     private static List<(Place Owner, LineTone Tone)> SoundingAt(Line[] voices, Fraction at)
     {

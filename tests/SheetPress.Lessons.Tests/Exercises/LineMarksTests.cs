@@ -101,6 +101,30 @@ public class LineMarksTests
         ScoreChecks.Run(score).ShouldBeEmpty();
     }
 
+    // Though the other voice strikes in between, and another string would lie nearer.
+    [Theory]
+    [InlineData("h G#3:hammer B3 | h B3:pull G#3", "q E2 B2 E2 B2 | q E2 B2 E2 B2")]
+    [InlineData("h G#3:slide B3 | h B3:slide G#3", "q E2 B2 E2 B2 | q E2 B2 E2 B2")]
+    [InlineData("h G#4 B4 | w G#4", "h E2:hammer G2 | h G#2:hammer B2")]
+    [InlineData("h E3&G3:hammer G#3 | w B3", "w E2 | w E2")]
+    public void A_joined_note_of_two_voices_lies_on_its_string(string line, string lower)
+    {
+        var score = Score(line, lower, "guitar-6", "E | E");
+        ScoreChecks.Run(score).ShouldBeEmpty();
+        var joins = 0;
+        foreach (var voice in (int[])[0, 1])
+        {
+            var events = score.Measures.SelectMany(m => m.Voices[voice].Events).ToList();
+            for (var i = 0; i + 1 < events.Count; i++)
+            {
+                if (events[i].Connection == Connection.None) continue;
+                joins++;
+                events[i].Tones.Select(t => t.Position!.Value.String).ShouldContain(events[i + 1].Tones[0].Position!.Value.String);
+            }
+        }
+        joins.ShouldBeGreaterThan(0);
+    }
+
     [Fact]
     public void Two_voices_are_fingered_as_one_hand_holds_them()
     {

@@ -87,7 +87,10 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     {
         if (!e.HasStem) return;
         var half = Ink.Defaults.StemThickness / 2;
-        boxes.Add(new LaneBox(Lane.Staff, new Box(e.StemX - half, Math.Min(e.StemTip, e.StemRoot), e.StemX + half, Math.Max(e.StemTip, e.StemRoot))));
+        var stem = new Box(e.StemX - half, Math.Min(e.StemTip, e.StemRoot), e.StemX + half, Math.Max(e.StemTip, e.StemRoot));
+        // How far the beam is, is not known yet: what follows keeps off its stems wherever it ends.
+        if (e.IsBeamed) stem = e.Stem == StemDirection.Up ? stem with { Top = double.NegativeInfinity } : stem with { Bottom = double.PositiveInfinity };
+        boxes.Add(new LaneBox(Lane.Staff, stem));
         if (e.FlagBounds is { } flag) boxes.Add(new LaneBox(Lane.Staff, flag));
     }
 

@@ -35,7 +35,8 @@ internal static class SlideDrawer
     private static void DrawBetween(StaffCanvas canvas, PlacedEvent from, PlacedEvent to)
     {
         var start = RightInk(from) + Gap;
-        var passesFlag = from.IsUp ? to.Plan.Heads.Min(h => h.Y) < from.Plan.FlagBounds?.Bottom + Gap : to.Plan.Heads.Max(h => h.Y) > from.Plan.FlagBounds?.Top - Gap;
+        const double flagGap = Gap + (LeastSlant / 2);
+        var passesFlag = from.IsUp ? to.Plan.Heads.Min(h => h.Y) < from.Plan.FlagBounds?.Bottom + flagGap : to.Plan.Heads.Max(h => h.Y) > from.Plan.FlagBounds?.Top - flagGap;
         if (passesFlag) start = Math.Max(start, FlagRight(from) + Gap);
         var end = LeftInk(to) - Gap;
         if (end <= start) return;

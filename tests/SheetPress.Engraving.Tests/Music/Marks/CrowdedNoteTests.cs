@@ -61,13 +61,26 @@ public class CrowdedNoteTests
         (slide.To.X - slide.From.X).ShouldBeGreaterThan(0.5);
     }
 
-    // A slide downward from a note whose flag hangs on that side keeps off it.
+    // A slide from a note whose flag hangs on its side keeps off it.
     [Theory]
     [InlineData("r:1/2 G2:1/2!sl A1:1 r:2")]
     [InlineData("r:1/2 E2:1/2!sl G1:1 r:2")]
     [InlineData("r:1/2 G2:1/2!so r:3")]
     [InlineData("r:1/4 A2:1/4!sl C2:1/2 r:3")]
-    public void A_slide_downward_keeps_off_the_flag(string text) => Check(text).ShouldBeEmpty();
+    [InlineData("r:1/2 F#2:1/2!sl F2:1 r:2")]
+    [InlineData("r:1/2 C#2:1/2!sl C2:1 r:2")]
+    [InlineData("r:1/2 C2:1/2!sl C#2:1 r:2")]
+    public void A_slide_keeps_off_the_flag(string text) => Check(text).ShouldBeEmpty();
+
+    // The accidental of a high note behind a beam keeps off the beam, however far up it lies.
+    [Fact]
+    public void Accidentals_behind_a_beam_keep_off_it()
+    {
+        foreach (var high in (string[])["Bb3", "Db4", "F#4", "Ab4", "Bb4"])
+        {
+            CheckClose(string.Concat(Enumerable.Repeat($"E3:1/4 G3:1/4 D3:1/4 A3:1/4 {high}:1 ", 8)), high);
+        }
+    }
 
     [Fact]
     public void A_short_vibrato_stops_before_the_barline() =>
