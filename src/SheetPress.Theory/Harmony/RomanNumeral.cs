@@ -13,9 +13,9 @@ namespace SheetPress.Theory;
 /// minor, "bbVII" is a half step lower). In minor, small vi and vii without a sign stand on the raised sixth and seventh, as in melodic minor:
 /// "vii°7" is on the leading tone, "bvii" on the natural seventh.</para>
 /// <para>What follows the numeral is the suffix of a chord symbol, not a figured bass: "I6" is a sixth chord. In small numerals the m is left
-/// out: "ii7" is a minor seventh. A slash leads to the degree that the chord is applied to ("V7/ii", counted in the minor key of a small
-/// target, the major key of a capital one) or to the bass as a degree of the chord ("I/3"; "V7/7" is the chord's own seventh, "n7" a
-/// major seventh in spite of it).</para>
+/// out: "ii7" is a minor seventh. A slash leads to the bass as a degree of the chord ("I/3"; "V7/7" is the chord's own seventh, "n7" a
+/// major seventh in spite of it) or to the degree that the chord is applied to ("V7/ii", counted in the minor key of a small target, the major
+/// key of a capital one). Where there are both, the bass stands with its chord, before the degree: "V7/3/ii".</para>
 /// </remarks>
 public sealed record RomanNumeral
 {
@@ -131,8 +131,8 @@ public sealed record RomanNumeral
         text.Append(Alteration < 0 ? new string('b', -Alteration) : new string('#', Alteration));
         text.Append((IsSmall ? Smalls : Capitals)[Number - 1]);
         text.Append(RomanSuffix.Write(Quality));
-        if (Target is not null) text.Append('/').Append(Target);
         if (Bass is { } bass) text.Append('/').Append(BassText(bass));
+        if (Target is not null) text.Append('/').Append(Target);
         return text.ToString();
     }
 

@@ -2,7 +2,8 @@ namespace SheetPress.Theory;
 
 /// <summary>
 /// Reads roman numerals by the conventions of <see cref="RomanNumeral"/>: "ii7 V7 Imaj7", "iiø7", "iim7b5", "viio7", "V7/ii", "bVII7",
-/// "#IVø7", "V7sus4", "I/3". Capitals with a minor suffix ("IIm7") are the same as small letters. ♭ and b, ♯ and # are alike.
+/// "#IVø7", "V7sus4", "I/3", "V7/3/ii". Capitals with a minor suffix ("IIm7") are the same as small letters. ♭ and b, ♯ and # are alike. A bass
+/// behind the degree that the chord is applied to ("V7/ii/3") is read as the chord's own, since a degree that is no chord has none.
 /// </summary>
 public static class RomanNumeralParser
 {
@@ -22,15 +23,21 @@ public static class RomanNumeralParser
         var (numeral, error) = ReadNumeral(symbol, ref at);
         if (numeral is null) return error!;
         if (at == symbol.Length) return new() { Numeral = numeral };
-        // The suffix is read up to a slash, so one stands here.
-        if (!ReadBass(symbol, at + 1, numeral.Quality, out var bass))
+        // Numerals are read up to a slash, so one stands here, and a bass behind it.
+        if (numeral.Target is null || numeral.Bass is not null || symbol.IndexOf('/', at + 1) >= 0)
         {
-            return Error(at + 1, "After the slash comes the degree that the chord is applied to, as in V7/ii, or the bass as a degree of the chord, as in I/3");
+            return Error(at + 1, "The bass is written once, behind the chord and before the degree that it is applied to, as in V7/3/ii");
         }
-        return new() { Numeral = new(numeral.Number, numeral.Alteration, numeral.Quality, numeral.Target, bass) };
+        var bassAt = at + 1;
+        return ReadBass(symbol, ref at, numeral.Quality, out var bass)
+            ? new() { Numeral = new(numeral.Number, numeral.Alteration, numeral.Quality, numeral.Target, bass) }
+            : Error(bassAt, NoBass);
     }
 
-    private static (RomanNumeral? Numeral, RomanNumeralParseResult? Error) ReadNumeral(string text, ref int at)
+    private const string NoBass = "After the slash comes the degree that the chord is applied to, as in V7/ii, or the bass as a degree of the chord, as in I/3";
+
+    // A target has no bass of its own: what could be one is left unread.
+    private static (RomanNumeral? Numeral, RomanNumeralParseResult? Error) ReadNumeral(string text, ref int at, bool isTarget = false)
     {
         var start = at;
         var alteration = ReadSigns(text, ref at);
@@ -41,14 +48,21 @@ public static class RomanNumeralParser
         if (at < text.Length && "IViv".Contains(text[at], StringComparison.Ordinal)) return (null, Error(start, "A numeral is I to VII, written in capitals or in small letters throughout"));
         var (quality, error) = ReadQuality(text, ref at, small, text[start..at]);
         if (quality is null) return (null, error);
+        Degree? bass = null;
+        if (!isTarget && at < text.Length && !SlashLeadsToNumeral(text, at))
+        {
+            var bassAt = at + 1;
+            if (!ReadBass(text, ref at, quality, out var read)) return (null, Error(bassAt, NoBass));
+            bass = read;
+        }
         RomanNumeral? target = null;
         if (SlashLeadsToNumeral(text, at))
         {
             at++;
-            (target, error) = ReadNumeral(text, ref at);
+            (target, error) = ReadNumeral(text, ref at, isTarget: true);
             if (target is null) return (null, error);
         }
-        return (new RomanNumeral(number, alteration, quality, target), null);
+        return (new RomanNumeral(number, alteration, quality, target, bass), null);
     }
 
     private static bool SlashLeadsToNumeral(string text, int at)
@@ -82,14 +96,18 @@ public static class RomanNumeralParser
         return (ChordQualities.Of(shape), null);
     }
 
-    private static bool ReadBass(string text, int at, ChordQuality quality, out Degree bass)
+    // The bass behind a slash, up to the next one.
+    private static bool ReadBass(string text, ref int at, ChordQuality quality, out Degree bass)
     {
         bass = default;
-        if (at >= text.Length || text[at] is 'R' or 'r') return false;
-        var natural = text[at] is 'n' or '♮';
-        if (!Degree.TryParse(text[(natural ? at + 1 : at)..], out bass) || bass.Number > 7) return false;
-        var bare = !natural && bass.Alteration == 0;
-        if (bare && RomanNumeral.OwnTone(quality, bass.Number) is { } own) bass = own;
+        var start = at + 1;
+        var end = text.IndexOf('/', start);
+        if (end < 0) end = text.Length;
+        if (start >= end || text[start] is 'R' or 'r') return false;
+        var natural = text[start] is 'n' or '♮';
+        if (!Degree.TryParse(text[(natural ? start + 1 : start)..end], out bass) || bass.Number > 7) return false;
+        if (!natural && bass.Alteration == 0 && RomanNumeral.OwnTone(quality, bass.Number) is { } own) bass = own;
+        at = end;
         return true;
     }
 

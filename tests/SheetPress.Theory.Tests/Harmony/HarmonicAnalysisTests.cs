@@ -182,7 +182,7 @@ public class HarmonicAnalysisTests
         analysis.Length.ShouldBe(4);
         analysis[1].ShouldBeNull();
         analysis[0]!.Roman.ShouldBe("V7/ii");
-        analysis[2]!.Roman.ShouldBe("V7/ii/3");
+        analysis[2]!.Roman.ShouldBe("V7/3/ii");
         HarmonicAnalysis.Analyze([], Key.Parse("C major")).ShouldBeEmpty();
     }
 

@@ -10,7 +10,7 @@ public static class RomanText
     private const double Rise = 0.24;
 
     /// <summary>Lays out a roman numeral given in plain text, with b and # (or ♭ and ♯) for accidentals.</summary>
-    /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/ii".</param>
+    /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/3/ii".</param>
     /// <param name="size">Em of the numeral, in the unit of the drawing.</param>
     public static SymbolLayout Layout(string roman, double size)
     {
@@ -28,11 +28,13 @@ public static class RomanText
                 builder.Accidental(alteration, size);
                 at++;
             }
-            else if (roman[at] is 'n' or '♮' && at + 1 < roman.Length && char.IsAsciiDigit(roman[at + 1]))
+            else if (BassEnd(roman, at) is var end and > 0)
             {
-                // A bass that the key would alter: V13/n2.
-                builder.Accidental(0, size * SmallShare, Rise * size);
-                at++;
+                // The bass stands on the line, where it is no figure of the chord: V7/3/ii, V13/n2.
+                builder.Text("/", Font, size);
+                for (at++; Sign(roman[at]) is { } sign; at++) builder.Accidental(sign, size);
+                builder.Text(roman[at..end], Font, size);
+                at = end;
             }
             else if (roman[at] is '/' or ' ')
             {
@@ -63,6 +65,22 @@ public static class RomanText
             _ => null,
         };
     }
+
+    // Where the bass behind a slash ends: signs, if any, and a degree up to 7 (the 9 of I6/9 is a figure); 0 where no bass begins.
+    private static int BassEnd(string text, int at)
+    {
+        if (text[at++] != '/') return 0;
+        while (at < text.Length && Sign(text[at]) is not null) at++;
+        return at < text.Length && text[at] is >= '1' and <= '7' && (at + 1 == text.Length || text[at + 1] is '/' or ' ') ? at + 1 : 0;
+    }
+
+    private static int? Sign(char c) => c switch
+    {
+        'b' or '♭' => -1,
+        '#' or '♯' => 1,
+        'n' or '♮' => 0,
+        _ => null,
+    };
 
     private static void Figures(SymbolBuilder builder, string figures, double size)
     {

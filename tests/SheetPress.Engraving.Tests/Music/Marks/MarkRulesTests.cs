@@ -160,6 +160,18 @@ public class MarkRulesTests
         marks.OfType<TextMark>().Count(t => t.Run.Text.Contains('n', StringComparison.Ordinal)).ShouldBe(roman.Contains("no", StringComparison.Ordinal) ? 1 : 0);
     }
 
+    /// <summary>The figures of a chord are raised (common practice); its bass is none of them and stands on the line, full size, before the degree that follows.</summary>
+    [Theory]
+    [InlineData("V7/3/ii", "V ↑7 / 3 / ii")]
+    [InlineData("V13b9/5/V", "V ↑13 ↑9 / 5 / V")]
+    [InlineData("I/3", "I / 3")]
+    [InlineData("I6/9", "I ↑6 / ↑9")]
+    public void The_bass_of_a_numeral_stands_on_the_line(string roman, string drawn)
+    {
+        var marks = RomanText.Layout(roman, 4).Drawing.Marks.OfType<TextMark>();
+        string.Join(" ", marks.Select(t => (t.Position.Y < 0 ? "↑" : "") + t.Run.Text)).ShouldBe(drawn);
+    }
+
     /// <summary>A tab alone with a tuplet in brackets, rests of both voices among it, is drawn with a level bracket.</summary>
     [Theory]
     [InlineData("G3:2/3 E3:1/3 r:1 r:2", null)]
