@@ -18,7 +18,7 @@ public static class HarmonyRows
         {
             if (span.Analysis is not { } analysis) continue;
             var bar = BarNumber(progression, span.Measure);
-            var known = groups.FindIndex(g => g.Analysis.Chord == analysis.Chord && g.Analysis.Roman == analysis.Roman && g.Analysis.Scale == analysis.Scale);
+            var known = groups.FindIndex(g => g.Analysis.Chord == analysis.Chord && g.Analysis.Roman == analysis.Roman && g.Analysis.FunctionMarkup == analysis.FunctionMarkup && g.Analysis.Scale == analysis.Scale);
             if (known < 0) groups.Add((analysis, [bar]));
             else if (groups[known].Bars[^1] != bar) groups[known].Bars.Add(bar);
         }

@@ -13,25 +13,34 @@ public static class TheoryNotes
 
     /// <summary>
     /// The paragraphs, as Markdown with chords and numerals in brackets: forms first, then patterns in order of their bars. A sentence that is
-    /// true of several places names them all.
+    /// true of several places names them all, and a kind of pattern is explained once.
     /// </summary>
     public static ImmutableArray<string> For(Progression progression)
     {
         var forms = BluesForms.Find(progression);
-        var notes = new List<(string Markup, List<string> Bars)>();
-        foreach (var form in forms) Add(notes, form.Markup, Bars(progression, form.FirstBar, form.FirstBar + BluesForm.Bars - 1));
+        var notes = new List<Note>();
+        foreach (var form in forms) Add(notes, form.Markup, isAgain: false, Bars(progression, form.FirstBar, form.FirstBar + BluesForm.Bars - 1));
+        var explained = new Dictionary<ProgressionPatternKind, string>();
         foreach (var (pattern, first, last) in Patterns(progression))
         {
-            if (!forms.Any(f => IsSaid(f, pattern.Kind, first, last))) Add(notes, pattern.Markup, Bars(progression, first, last));
+            if (forms.Any(f => IsSaid(f, pattern.Kind, first, last))) continue;
+            var kind = pattern.Kind == ProgressionPatternKind.CycleOfFourthsWithTritone ? ProgressionPatternKind.CycleOfFourths : pattern.Kind;
+            var isAgain = !explained.TryAdd(kind, pattern.Markup) && explained[kind] != pattern.Markup;
+            Add(notes, isAgain ? pattern.Again ?? pattern.Markup : pattern.Markup, isAgain, Bars(progression, first, last));
         }
-        return [.. notes.Take(Most).Select(n => $"**{(n.Bars.Count == 1 && !n.Bars[0].Contains('–') ? "Bar" : "Bars")} {string.Join(", ", n.Bars)}:** {n.Markup}")];
+        // What has been explained before is the first to go.
+        while (notes.Count > Most) notes.RemoveAt(notes.FindLastIndex(n => n.IsAgain) is var again and >= 0 ? again : notes.Count - 1);
+        return [.. notes.Select(n => $"**{(n.Bars.Count == 1 && !n.Bars[0].Contains('–') ? "Bar" : "Bars")} {string.Join(", ", n.Bars)}:** {n.Markup}")];
     }
 
-    private static void Add(List<(string Markup, List<string> Bars)> notes, string markup, string bars)
+    // What is said, of which bars, and whether the same kind of thing has been explained before.
+    private sealed record Note(string Markup, bool IsAgain, List<string> Bars);
+
+    private static void Add(List<Note> notes, string markup, bool isAgain, string bars)
     {
-        var known = notes.FindIndex(n => n.Markup == markup);
-        if (known < 0) notes.Add((markup, [bars]));
-        else if (!notes[known].Bars.Contains(bars)) notes[known].Bars.Add(bars);
+        var known = notes.Find(n => n.Markup == markup);
+        if (known is null) notes.Add(new Note(markup, isAgain, [bars]));
+        else if (!known.Bars.Contains(bars)) known.Bars.Add(bars);
     }
 
     // Each pattern in the key in which it ends, with its first and last measures.
@@ -59,7 +68,7 @@ public static class TheoryNotes
         return kind switch
         {
             ProgressionPatternKind.HalfClose => last == end,
-            ProgressionPatternKind.Turnaround => last < end,
+            ProgressionPatternKind.Turnaround or ProgressionPatternKind.TurnaroundFromThird => last < end,
             _ => false,
         };
     }

@@ -53,7 +53,7 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
         {
             return place with { Function = HarmonicFunction.SuspendedDominant };
         }
-        if (chord.Quality.IsDominantSeventh()) return PlaceDominant(place, read, before, next);
+        if (chord.Quality.IsDominantSeventh()) return PlaceDominant(place, read, before, next, afterNext);
         if (chord.Quality.IsDiminished()) return PlaceDiminished(place, read, next);
         if (chord.Quality.IsHalfDiminished()) return PlaceHalfDiminished(place, read, next);
         return chord.Quality.IsPlainMinor() ? PlaceMinor(place, read, next, afterNext) : PlaceMajor(place, read, next);
@@ -104,7 +104,7 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
 
     private int AboveTonic(NoteName note) => Steps.Up(key.Tonic, note);
 
-    private ChordPlace PlaceDominant(ChordPlace place, Chord chord, Chord? before, Chord? next)
+    private ChordPlace PlaceDominant(ChordPlace place, Chord chord, Chord? before, Chord? next, Chord? afterNext)
     {
         var above = AboveTonic(chord.Root);
         if (above == 7) return place with { Function = HarmonicFunction.Dominant };
@@ -127,9 +127,22 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
         var stepsToThird = isBlues && above == 5 && next is not null && (next.Quality.IsPlainMinor() || next.Quality.IsHalfDiminished());
         if (next is not null && Steps.DownHalfStep(chord, next) && !stepsToThird) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(next.Root, next) };
         if (isBlues) return place with { Function = HarmonicFunction.BluesSubdominant };
-        if (above is 1 or 8) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(key.NoteOf(above == 1 ? 1 : 5), null) };
+        if (above is 1 or 8 && LeadsDownLater(above, next, afterNext)) return place with { Function = HarmonicFunction.SubstituteDominant, Target = Bare(key.NoteOf(above == 1 ? 1 : 5), null) };
+        if (next is not null && next.Quality.IsDominantSeventh() && Steps.UpHalfStep(chord, next)) return place with { Function = HarmonicFunction.Sliding, Target = Bare(next.Root, next) };
+        // VI7 of a minor key is the key's own chord, made darker.
+        if (above == 8 && key.HasMinorThird) return place with { Function = DiatonicFunction(place, chord) };
         // IV7 of a minor key is dorian unless it goes on to VII.
         return CanBeGoal(goal) && above != 5 ? AsDominantOf(place, chord, Bare(goal, null)) : OrBorrowed(place, chord);
+    }
+
+    // Whether a dominant on the flat second or sixth comes down a half step although the next chord is another: that chord is the dominant
+    // of the goal or the ii before it, or the tonic over its fifth; or the progression ends and begins again with the tonic.
+    private bool LeadsDownLater(int above, Chord? next, Chord? afterNext)
+    {
+        if (next is null) return above == 1;
+        if (above == 8 && AboveTonic(next.Root) == 0 && AboveTonic(next.Lowest) == 7) return true;
+        var goal = above - 1;
+        return afterNext is not null && AboveTonic(afterNext.Root) == goal && AboveTonic(next.Root) == (goal + 7) % 12 && Steps.UpFourth(next, afterNext);
     }
 
     private ChordPlace PlaceDiminished(ChordPlace place, Chord chord, Chord? next)

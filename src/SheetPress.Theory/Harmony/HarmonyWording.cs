@@ -15,12 +15,15 @@ namespace SheetPress.Theory;
 /// scale that is meant, {changed} the notes that leave the key.</item>
 /// <item>pattern: one or two sentences for each <see cref="ProgressionPatternKind"/>, numerals in square brackets as in <see cref="MarkedText"/>. {chords} are the chord symbols in order, {first} and {last}
 /// the outer ones, {key} the key of the moment, {goal} what is expected to follow, {from} and {to} the roots of the tritone, {third}, {seventh},
-/// {root} and {goalthird} notes, {other} the dominant that is replaced.</item>
+/// {root} and {goalthird} notes, {other} the dominant that is replaced, {back} where a turnaround leads, {moment} nothing or, after a space, that a key
+/// does not stay.</item>
+/// <item>again: the same, short, where the sentence of the kind has been read already; a kind without such a line says all again.</item>
 /// <item>blues: the parts of the description of a twelve-bar blues: its name (Major, Jazz, Minor), then a part for each line of four bars and one
 /// for the end, and a sentence about its scales. {key} is the tonic, {tonic}, {subdominant} and {dominant} are the chords there, {third} the
 /// chord in the seventh bar, {round}, {onward}, {ninth} and {tenth} the chords of the fourth, eighth, ninth and tenth bars, {notes} a scale.</item>
 /// <item>mode: the name of each <see cref="Mode"/> as it follows a tonic.</item>
-/// <item>word: "and" between the last two of a list, "nothing" for an empty one.</item>
+/// <item>word: "and" between the last two of a list, "nothing" for an empty one, "top" and "home" for where a turnaround leads, "moment" for a key that does
+/// not stay.</item>
 /// </list>
 /// Phrases for functions and reasons have no capital and no full stop.
 /// </remarks>
@@ -62,6 +65,18 @@ public sealed class HarmonyWording
     /// <summary>The template for a pattern.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such line.</exception>
     public string this[ProgressionPatternKind kind] => templates["pattern " + kind];
+
+    /// <summary>The short template for a pattern of a kind that has been explained before; null where there is none.</summary>
+    internal string? Again(ProgressionPatternKind kind) => templates.GetValueOrDefault("again " + kind);
+
+    /// <summary>Where a turnaround at the end leads.</summary>
+    internal string ToTheTop => templates["word top"];
+
+    /// <summary>Where any other turnaround leads.</summary>
+    internal string Home => templates["word home"];
+
+    /// <summary>Said of a key that does not stay.</summary>
+    internal string ForAMoment => templates["word moment"];
 
     /// <summary>A part of the description of a blues, by its name.</summary>
     internal string Blues(string part) => templates["blues " + part];

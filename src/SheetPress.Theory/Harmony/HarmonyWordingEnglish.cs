@@ -47,15 +47,16 @@ internal static class HarmonyWordingEnglish
         reason DiminishedChord: chord tones, each with a half step below
         reason MinorVariant: minor with the sixth or seventh that the symbol asks for
         reason HoldsTones: holds every tone of the chord
-        pattern MajorTwoFiveOne: {chords} is a [ii]–[V]–[I] into {key}: the roots climb a fourth twice, and home is on {last}.
-        pattern MinorTwoFiveOne: {chords} is a minor [ii]–[V]–[i] into {key}: the roots climb a fourth twice, and home is on {last}.
+        pattern MajorTwoFiveOne: {chords} is a [ii]–[V]–[I] into {key}: the roots climb a fourth twice, and home is on {last}{moment}.
+        pattern MinorTwoFiveOne: {chords} is a minor [ii]–[V]–[i] into {key}: the roots climb a fourth twice, and home is on {last}{moment}.
         pattern SubstituteTwoFiveOne: {chords} is a [ii]–[V]–[I] with a tritone substitute in the middle: the roots walk home in half steps.
         pattern TwoFive: {chords} is a [ii]–[V] that asks for {goal}.
         pattern TwoFiveOnward: {chords} is a ii–V into {last}, which becomes a ii at once and goes on.
         pattern SlidingTwoFive: {chords} is a ii–V a half step above the next one, into which it slides.
         pattern CycleOfFourths: From {first} to {last} each root is a fourth above the one before: one string up at the same fret where strings are tuned in fourths.
         pattern CycleOfFourthsWithTritone: From {first} to {last} each root is a fourth above the one before, one string up at the same fret where strings are tuned in fourths; only from {from} to {to} it is a tritone, one fret further.
-        pattern Turnaround: {chords} is a turnaround: it leaves home, goes round and leads back to the top.
+        pattern Turnaround: {chords} is a turnaround: from the tonic it goes round and leads back {back}.
+        pattern TurnaroundFromThird: {chords} is a turnaround: from the third degree, in place of the tonic, it goes round and leads back {back}.
         pattern SecondaryDominant: {first} is the dominant of {last}: its third {third} climbs a half step to {root}, its seventh {seventh} falls to {goalthird}.
         pattern SecondaryDominantTriad: {first} is the dominant of {last}: its third {third} climbs a half step to {root}.
         pattern TritoneSubstitute: {first} slides down a half step into {last}. It stands for {other}, with which it shares its third and seventh.
@@ -66,6 +67,17 @@ internal static class HarmonyWordingEnglish
         pattern DeceptiveCadence: {chords} is a deceptive cadence: the ear expects {goal}, and the bass steps up to {last} instead.
         pattern DescendingMinor: {chords} steps down from the tonic to the dominant of {key}.
         pattern ClimbingDiminished: {chords} climbs in half steps in the bass, with a diminished chord between.
+        again MajorTwoFiveOne: {chords} is a [ii]–[V]–[I] into {key}.
+        again MinorTwoFiveOne: {chords} is a minor [ii]–[V]–[i] into {key}.
+        again CycleOfFourths: From {first} to {last} the roots climb in fourths again.
+        again CycleOfFourthsWithTritone: From {first} to {last} the roots climb in fourths again, with the tritone from {from} to {to}.
+        again Turnaround: {chords} is a turnaround too and leads back {back}.
+        again TurnaroundFromThird: {chords} is a turnaround from the third degree again and leads back {back}.
+        again SecondaryDominant: {first} is the dominant of {last}: {third} climbs to {root}, {seventh} falls to {goalthird}.
+        again SecondaryDominantTriad: {first} is the dominant of {last}: {third} climbs to {root}.
+        again TritoneSubstitute: {first} slides down a half step into {last} and stands for {other}.
+        again Backdoor: {chords} comes home by the back door again.
+        again ClimbingDiminished: {chords} climbs in the same way.
         blues Major: A twelve-bar blues in {key}
         blues Jazz: A twelve-bar blues in {key} in its jazz form
         blues Minor: A twelve-bar blues in {key} minor
@@ -94,5 +106,8 @@ internal static class HarmonyWordingEnglish
         mode Locrian: locrian
         word and: and
         word nothing: nothing
+        word top: to the top
+        word home: home
+        word moment: for a moment
         """;
 }

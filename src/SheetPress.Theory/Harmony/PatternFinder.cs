@@ -46,7 +46,7 @@ internal sealed class PatternFinder
         // Inside a longer cycle the turnaround is no news.
         found.RemoveAll(t => t.Kind == ProgressionPatternKind.Turnaround && found.Exists(c => IsLongCycle(c) && c.First <= t.First && c.Last >= t.Last));
         found.Sort(InOrder);
-        return [.. found];
+        return [.. PatternNews.Of(found)];
     }
 
     private static int InOrder(ProgressionPattern a, ProgressionPattern b)
@@ -85,7 +85,7 @@ internal sealed class PatternFinder
             else if (Fourth(i + 1) && IsHome(i + 2))
             {
                 var minor = At(i + 2).Quality.IsPlainMinor();
-                Add(minor ? ProgressionPatternKind.MinorTwoFiveOne : ProgressionPatternKind.MajorTwoFiveOne, i, i + 2, "key", wording.KeyName(At(i + 2).Root, minor ? Mode.Minor : Mode.Major));
+                Add(minor ? ProgressionPatternKind.MinorTwoFiveOne : ProgressionPatternKind.MajorTwoFiveOne, i, i + 2, "key", wording.KeyName(At(i + 2).Root, minor ? Mode.Minor : Mode.Major), "moment", Above(i + 2) == 0 ? "" : " " + wording.ForAMoment);
             }
             else if (i + 3 < spans.Count && At(i + 1).Quality.IsDominantSeventh() && Steps.DownHalfStep(At(i), At(i + 2)) && IsSupertonic(i + 2) && Fourth(i + 2) && IsDominant(i + 3))
             {
@@ -116,7 +116,9 @@ internal sealed class PatternFinder
         var fifth = Above(i + 3) is 7 or 1;
         // Only where it leads to the top, home, or to the third degree in its place.
         var returns = i + 4 == spans.Count || Above(i + 4) is 0 or 3 or 4;
-        if (leavesHome && sixth && second && fifth && returns && IsDominant(i + 3)) Add(ProgressionPatternKind.Turnaround, i, i + 3);
+        if (!leavesHome || !sixth || !second || !fifth || !returns || !IsDominant(i + 3)) return;
+        var kind = Above(i) == 0 ? ProgressionPatternKind.Turnaround : ProgressionPatternKind.TurnaroundFromThird;
+        Add(kind, i, i + 3, "back", i + 4 == spans.Count ? wording.ToTheTop : wording.Home);
     }
 
     private void FindBackdoor(int i)
@@ -141,7 +143,7 @@ internal sealed class PatternFinder
     private void FindClimbingDiminished(int i)
     {
         if (i + 2 >= spans.Count || !At(i + 1).Quality.IsDiminished()) return;
-        if (Steps.UpHalfStep(At(i), At(i + 1)) && Steps.UpHalfStep(At(i + 1), At(i + 2))) Add(ProgressionPatternKind.ClimbingDiminished, i, i + 2);
+        if (Steps.Up(At(i).Lowest, At(i + 1).Lowest) == 1 && Steps.Up(At(i + 1).Lowest, At(i + 2).Lowest) == 1) Add(ProgressionPatternKind.ClimbingDiminished, i, i + 2);
     }
 
     // Dominants that are not the key's own, and where they go.
@@ -181,11 +183,13 @@ internal sealed class PatternFinder
     {
         // In root position: V over its third that walks down to vi deceives nobody.
         if (i + 1 >= spans.Count || Above(i) != 7 || !IsDominant(i) || At(i).Bass is not null || At(i + 1).Bass is not null) return;
-        var arrival = key.HasMinorThird ? At(i + 1).Quality.IsPlainMajor() && Above(i + 1) == 8 : At(i + 1).Quality.IsPlainMinor() && Above(i + 1) == 9;
+        // In major also to the sixth degree of the minor key.
+        var arrival = (At(i + 1).Quality.IsPlainMajor() && Above(i + 1) == 8) || (!key.HasMinorThird && At(i + 1).Quality.IsPlainMinor() && Above(i + 1) == 9);
         if (arrival) Add(ProgressionPatternKind.DeceptiveCadence, i, i + 1, "goal", MarkedText.Mark(new Chord(key.Tonic, ChordQualities.Row(key.HasMinorThird ? "m" : ""))));
     }
 
-    // Runs of at least four chords. A tritone between two degrees of the key counts as a step of the cycle, once in seven steps.
+    // Runs of at least four chords, up to where the dominant has come home. A tritone between two degrees of the key counts as a step of the
+    // cycle, once in seven steps.
     private void FindCycles()
     {
         for (var i = 0; i + 3 < spans.Count; i++)
@@ -197,6 +201,7 @@ internal sealed class PatternFinder
                 if (IsKeyTritone(last) && (tritone < 0 || last - tritone >= 7)) tritone = last;
                 else if (!Fourth(last)) break;
                 last++;
+                if (Above(last) == 0 && Above(last - 1) == 7 && !At(last).Quality.IsDominantSeventh()) break;
             }
             if (last - i < 3) continue;
             if (tritone < 0)
@@ -213,7 +218,7 @@ internal sealed class PatternFinder
 
     private bool IsLongCycle(ProgressionPattern pattern) =>
         pattern.Kind is ProgressionPatternKind.CycleOfFourths or ProgressionPatternKind.CycleOfFourthsWithTritone
-        && pattern.Last - pattern.First > 4 && spans.FindLastIndex(s => s.Last <= pattern.Last) - spans.FindIndex(s => s.First >= pattern.First) > 4;
+        && pattern.Last - pattern.First > 4 && spans.FindLastIndex(s => s.First <= pattern.Last) - spans.FindIndex(s => s.First >= pattern.First) > 4;
 
     private bool IsKeyTritone(int from) =>
         from + 1 < spans.Count && Steps.Up(At(from).Root, At(from + 1).Root) == 6 && key.Contains(At(from).Root) && key.Contains(At(from + 1).Root);
@@ -222,9 +227,10 @@ internal sealed class PatternFinder
     {
         if (spans.Count < 2) return;
         var last = spans.Count - 1;
-        if (Above(last) == 7 && IsDominant(last)) Add(ProgressionPatternKind.HalfClose, last, last);
+        if (Above(last) == 7 && IsDominant(last) && At(last).Bass is null) Add(ProgressionPatternKind.HalfClose, last, last);
         if (Above(last) != 0 || !IsHome(last)) return;
-        if (Above(last - 1) == 7 && IsDominant(last - 1)) Add(ProgressionPatternKind.FullClose, last - 1, last);
+        // Both in root position: over another bass, as a pedal, the close is a weaker one.
+        if (Above(last - 1) == 7 && IsDominant(last - 1) && At(last - 1).Bass is null && At(last).Bass is null) Add(ProgressionPatternKind.FullClose, last - 1, last);
         if (Above(last - 1) == 5 && Steps.Up(key.Tonic, At(last - 1).Lowest) != 7) Add(ProgressionPatternKind.PlagalClose, last - 1, last);
     }
 
@@ -232,7 +238,20 @@ internal sealed class PatternFinder
     {
         var symbols = new List<string>();
         for (var i = first; i <= last; i++) symbols.Add(MarkedText.Mark(At(i)));
-        var sentence = HarmonyWording.Fill(wording[kind], "chords", string.Join(" – ", symbols), "first", symbols[0], "last", symbols[^1]);
-        found.Add(new ProgressionPattern(kind, spans[first].First, spans[last].Last, HarmonyWording.Fill(sentence, values)));
+        // A chord that is arrived at belongs to the pattern where it comes, and not for as long as it stays.
+        var end = EndsOnTheWay(kind) ? spans[last].Last : spans[last].First;
+        // A turnaround begins where it leaves the first chord.
+        var start = kind is ProgressionPatternKind.Turnaround or ProgressionPatternKind.TurnaroundFromThird ? spans[first].Last : spans[first].First;
+        found.Add(new ProgressionPattern(kind, start, end, Sentence(wording[kind])) { Again = wording.Again(kind) is { } again ? Sentence(again) : null });
+
+        string Sentence(string template)
+        {
+            var sentence = HarmonyWording.Fill(template, "chords", string.Join(" – ", symbols), "first", symbols[0], "last", symbols[^1]);
+            return HarmonyWording.Fill(sentence, values);
+        }
     }
+
+    private static bool EndsOnTheWay(ProgressionPatternKind kind) => kind
+        is ProgressionPatternKind.TwoFive or ProgressionPatternKind.SlidingTwoFive or ProgressionPatternKind.HalfClose
+        or ProgressionPatternKind.Turnaround or ProgressionPatternKind.TurnaroundFromThird or ProgressionPatternKind.DescendingMinor;
 }

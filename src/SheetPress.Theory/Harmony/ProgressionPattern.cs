@@ -19,8 +19,10 @@ public enum ProgressionPatternKind
     CycleOfFourths,
     /// <summary>The same inside a key, where one step is a tritone.</summary>
     CycleOfFourthsWithTritone,
-    /// <summary>I VI II V or III VI II V, with their substitutes.</summary>
+    /// <summary>I VI II V, with their substitutes.</summary>
     Turnaround,
+    /// <summary>III VI II V, with their substitutes.</summary>
+    TurnaroundFromThird,
     /// <summary>A dominant seventh chord that is not the key's resolves to its goal.</summary>
     SecondaryDominant,
     /// <summary>The same with a triad.</summary>
@@ -35,7 +37,7 @@ public enum ProgressionPatternKind
     PlagalClose,
     /// <summary>The end is on V.</summary>
     HalfClose,
-    /// <summary>V vi, or V VI in minor.</summary>
+    /// <summary>V vi, or V VI in minor and V bVI in major.</summary>
     DeceptiveCadence,
     /// <summary>i VII VI V in minor.</summary>
     DescendingMinor,
@@ -46,10 +48,13 @@ public enum ProgressionPatternKind
 /// <summary>A pattern found in a progression.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="First">Index of the first chord of the pattern in the progression, from 0.</param>
-/// <param name="Last">Index of the last chord that belongs to it, that one included.</param>
+/// <param name="Last">Index of the last chord that belongs to it, that one included; of a goal that is repeated, the first.</param>
 /// <param name="Markup">What to say about it, in one or two full sentences, chords and roman numerals in square brackets: "[Bb7] is the dominant of [Ebmaj7]".</param>
 public sealed record ProgressionPattern(ProgressionPatternKind Kind, int First, int Last, string Markup)
 {
+    /// <summary>What to say in place of <paramref name="Markup"/> where the same kind of pattern has been explained before; null where that is said in full again.</summary>
+    public string? Again { get; init; }
+
     /// <summary>The sentences in plain text: "B♭7 is the dominant of E♭maj7".</summary>
     public string Sentence => MarkedText.Plain(Markup);
 }

@@ -18,7 +18,7 @@ internal sealed class ScaleChooser(Key key)
         var chord = place.Chord;
         if (place.IsDiatonic) return (new Scale(chord.Root, ModeOnRoot(place.Numeral)), ScaleReason.KeyMode);
         var fitting = ChordScales.For(AsDominant(place) ?? chord.Quality);
-        if (FixedChoice(place.Function) is { } name && (Find(fitting, name) ?? WithFlatFifth(name, chord.Quality)) is { } choice)
+        if (FixedChoice(place) is { } name && (Find(fitting, name) ?? WithFlatFifth(name, chord.Quality)) is { } choice)
         {
             var fixedScale = new Scale(chord.Root, choice);
             return (fixedScale, name switch
@@ -41,8 +41,11 @@ internal sealed class ScaleChooser(Key key)
         return type;
     }
 
-    private static string? FixedChoice(HarmonicFunction function) => function switch
+    private string? FixedChoice(ChordPlace place) => place.Function switch
     {
+        HarmonicFunction.Sliding when place.Chord.Quality.IsDominantSeventh() => "lydian dominant",
+        // The triad is borrowed, but its minor seventh is in no mode from which it could be.
+        HarmonicFunction.Borrowed when place.Chord.Quality.IsDominantSeventh() && !Holds(new Scale(key.Tonic, place.BorrowedFrom!.Value.Scale()), place.Chord) => "lydian dominant",
         HarmonicFunction.BluesTonic or HarmonicFunction.BluesSubdominant => "mixolydian",
         HarmonicFunction.SubstituteDominant or HarmonicFunction.BackdoorDominant or HarmonicFunction.Chromatic => "lydian dominant",
         HarmonicFunction.PassingDiminished or HarmonicFunction.CommonToneDiminished => "whole-half diminished",
@@ -114,6 +117,12 @@ internal sealed class ScaleChooser(Key key)
     private static bool Holds(Scale outer, Scale inner)
     {
         foreach (var note in inner.Notes) if (!outer.ContainsSound(note)) return false;
+        return true;
+    }
+
+    private static bool Holds(Scale scale, Chord chord)
+    {
+        foreach (var tone in chord.Tones) if (!scale.ContainsSound(tone.Note)) return false;
         return true;
     }
 

@@ -57,6 +57,35 @@ public class TheoryNotesTests
         rows[1].Function.ShouldBe("dominant of the new key, E♭ major");
     }
 
+    [Fact]
+    public void A_goal_counts_where_it_comes() =>
+        Notes("C major", "Cmaj7 | A7 | A7 | Dm7 | Dm7 | Fmaj7").ShouldContain(n => n.StartsWith("**Bars 2–4:** [A7] is the dominant of [Dm7]", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_kind_of_pattern_is_explained_once()
+    {
+        var notes = Notes("C major", "Cmaj7 | Fmaj7 | Am7 D7 | Gm7 C7 | Fmaj7 | Fm6 | Em7 A7 | Dm7 G7");
+        notes.ShouldContain(n => n.StartsWith("**Bars 3–5:** From [Am7] to [Fmaj7] each root is a fourth above the one before: one string up", StringComparison.Ordinal));
+        notes.ShouldContain("**Bars 7–8:** From [Em7] to [G7] the roots climb in fourths again.");
+    }
+
+    // Six notes are read: of more, those stay that explain something new.
+    [Fact]
+    public void What_is_new_is_kept_before_what_was_explained()
+    {
+        var notes = Notes("C major", "B7 | E7 | A7 | D7 | Fmaj7 | E7 | Am7 | Dm7 | Db7 | C6");
+        notes.Length.ShouldBe(6);
+        notes.ShouldContain(n => n.Contains("[Db7] slides down", StringComparison.Ordinal));
+        notes[2].ShouldBe("**Bars 2–3:** [E7] is the dominant of [A7]: G♯ climbs to A, D falls to C♯.");
+    }
+
+    [Fact]
+    public void A_chord_in_two_roles_has_two_rows()
+    {
+        var rows = HarmonyRows.For(Read("C minor", "Cm7 | Ab7 | G7 | Ab7 | Fm7 | Ab7 | G7"));
+        rows.Where(r => r.Roman == "VI7").Select(r => $"{r.Measures}: {r.Function}").ShouldBe(["2, 6: tritone substitute, leads to [V]", "4: subdominant"]);
+    }
+
     private static ImmutableArray<string> Notes(string key, string progression) => TheoryNotes.For(Read(key, progression));
 
     private static Progression Read(string key, string progression)
