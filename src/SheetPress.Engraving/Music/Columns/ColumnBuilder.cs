@@ -6,8 +6,7 @@ namespace SheetPress.Engraving;
 /// <summary>Gathers what starts at each moment of a measure, with the ink it takes up in each lane.</summary>
 internal sealed class ColumnBuilder(Score score, TextSizes sizes)
 {
-    // Room that joins and loose slides need beside their note, so that they can be seen.
-    private const double SlideRoom = 1.4;
+    // Room that joins need beside their note, so that they can be seen.
     private const double TieRoom = 0.8;
     private const double ArcRoom = 0.8;
     private const double BendRoom = 1.6;
@@ -119,7 +118,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         {
             if (HasStaff && staff)
             {
-                var isSlide = left == SlideRoom || right == SlideRoom;
+                var isSlide = left == SlideDrawer.Room || right == SlideDrawer.Room;
                 var (inkLeft, inkRight) = SlideDrawer.Reach(e, isSlide ? events : []);
                 // A slide starts beyond the flag of a stem that points up.
                 if (isSlide && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
@@ -127,8 +126,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             }
             if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, upward ? double.NegativeInfinity : tab.Top, tab.Right + right, tab.Bottom)));
         }
-        if (note.SlideIn != LooseSlide.None) Room(SlideRoom, 0);
-        if (note.SlideOut != LooseSlide.None || note.Connection == Connection.Slide) Room(0, SlideRoom);
+        if (note.SlideIn != LooseSlide.None) Room(SlideDrawer.Room, 0);
+        if (note.SlideOut != LooseSlide.None || note.Connection == Connection.Slide) Room(0, SlideDrawer.Room);
         if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom);
         if (note.Tones.Any(t => t.TieStart)) Room(0, TieRoom);
         // The arrow of a bend goes up past the strings above its own.

@@ -28,7 +28,8 @@ internal sealed class MeasureSprings
                 if (InkDistance.Between(columns[i - back], columns[i]) is var distance and > 0) rods.Add(new Rod(i - back, i, distance));
             }
         }
-        foreach (var voice in measure.Plan.Voices) AddVoiceRods(voice, columns, rods);
+        var events = measure.Plan.Voices.SelectMany(v => v.Events).ToList();
+        foreach (var voice in measure.Plan.Voices) AddVoiceRods(voice, events, columns, rods);
         AddRowRods(columns, rods);
         Inner = springs.MoveToImmutable();
         Rods = rods.ToImmutable();
@@ -57,7 +58,7 @@ internal sealed class MeasureSprings
     public double ReachRight { get; }
 
     // Notes that follow each other stand side by side: a head under the one before would read as a chord.
-    private static void AddVoiceRods(VoicePlan voice, ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)
+    private static void AddVoiceRods(VoicePlan voice, List<EventPlan> events, ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)
     {
         EventPlan? before = null;
         var (from, to) = (-1, -1);
@@ -67,6 +68,7 @@ internal sealed class MeasureSprings
             do to++;
             while (columns[to].Onset != e.Event.Onset);
             if (before is not null) rods.Add(new Rod(from, to, before.Right - e.Left + NextNoteGap));
+            if (before is { Event.Connection: Connection.Slide, Heads.IsEmpty: false } && !e.Heads.IsEmpty && InkDistance.Has(columns[from], Lane.Staff)) rods.Add(new Rod(from, to, SlideDrawer.Distance(before, e, events)));
             (before, from) = (e, to);
         }
     }

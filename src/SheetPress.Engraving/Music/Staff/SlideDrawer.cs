@@ -13,6 +13,9 @@ internal static class SlideDrawer
     /// <summary>A slide rises and falls this far from the heads at the most: ink of the other voice there is in its way.</summary>
     public const double Rise = 1;
 
+    /// <summary>Room for a slide between the ink on its sides, so long that it is not taken for a dot.</summary>
+    public const double Room = 1.4;
+
     // Between heads on one line or space the slide still slants.
     private const double LeastSlant = 0.5;
 
@@ -34,10 +37,7 @@ internal static class SlideDrawer
 
     private static void DrawBetween(StaffCanvas canvas, PlacedEvent from, PlacedEvent to)
     {
-        var start = RightInk(from) + Gap;
-        const double flagGap = Gap + (LeastSlant / 2);
-        var passesFlag = from.IsUp ? to.Plan.Heads.Min(h => h.Y) < from.Plan.FlagBounds?.Bottom + flagGap : to.Plan.Heads.Max(h => h.Y) > from.Plan.FlagBounds?.Top - flagGap;
-        if (passesFlag) start = Math.Max(start, FlagRight(from) + Gap);
+        var start = from.X + RightTowards(from.Plan, to.Plan, EventsOf(from)) + Gap;
         var end = LeftInk(to) - Gap;
         if (end <= start) return;
         for (var i = 0; i < Math.Min(from.Plan.Heads.Length, to.Plan.Heads.Length); i++)
@@ -54,6 +54,21 @@ internal static class SlideDrawer
             canvas.Add(Line(start, y1 + (slope * (start - from.Centre)), end, y2 - (slope * (to.Centre - end)), from.Plan.Origin));
         }
     }
+
+    // The flag hangs in the way of a line that goes to its side.
+    private static double RightTowards(EventPlan from, EventPlan to, IEnumerable<EventPlan> events)
+    {
+        var right = Reach(from, events).Right;
+        const double flagGap = Gap + (LeastSlant / 2);
+        var passesFlag = from.Stem == StemDirection.Up ? to.TopHead < from.FlagBounds?.Bottom + flagGap : to.BottomHead > from.FlagBounds?.Top - flagGap;
+        return passesFlag && from.FlagBounds is { } flag ? Math.Max(right, flag.Right) : right;
+    }
+
+    /// <summary>Least distance of the columns of two notes of a measure that a slide joins, however far above or below each other they stand.</summary>
+    /// <param name="from">The note it starts from.</param>
+    /// <param name="to">The note it leads to.</param>
+    /// <param name="events">All events of the measure.</param>
+    public static double Distance(EventPlan from, EventPlan to, IReadOnlyList<EventPlan> events) => RightTowards(from, to, events) + Room - Reach(to, events).Left;
 
     private static double LeftInk(PlacedEvent e) => e.X + Reach(e.Plan, EventsOf(e)).Left;
 

@@ -61,6 +61,23 @@ public class CrowdedNoteTests
         (slide.To.X - slide.From.X).ShouldBeGreaterThan(0.5);
     }
 
+    // Behind the flag a short rest of the line would be taken for a dot: the head that it leads to stands further off, however high.
+    [Theory]
+    [InlineData("F1:1/2!sl C2:1 F2:1/2 F2:1/2 F2:1/2 F2:1/2 A1:1/2 ")]
+    [InlineData("E1:1/2!sl E2:1 F2:1/2 F2:1/2 F2:1/2 F2:1/2 A1:1/2 ")]
+    [InlineData("F1:1/4!sl F2:1/2 F2:1/4 C2:1 F2:1 F2:1 ")]
+    public void A_slide_over_a_leap_is_no_dot(string bar)
+    {
+        var text = string.Concat(Enumerable.Repeat(bar, 4));
+        for (var width = 40; width <= 76; width += 4)
+        {
+            var systems = ScoreEngraver.Engrave(ScoreText.Parse(text, layout: StaffLayout.Staff), width, new EngravingOptions()).Systems;
+            var slides = systems.SelectMany(s => s.Of(MarkRole.Slide)).OfType<LineMark>().ToList();
+            slides.Count.ShouldBe(4);
+            slides.ShouldAllBe(s => s.To.X - s.From.X > 0.8, $"at {width}");
+        }
+    }
+
     // A slide from a note whose flag hangs on its side keeps off it.
     [Theory]
     [InlineData("r:1/2 G2:1/2!sl A1:1 r:2")]
