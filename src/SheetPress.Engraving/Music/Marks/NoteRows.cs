@@ -33,7 +33,7 @@ internal static class NoteRows
                 items.Add(RowItem.Centred(DegreeText.Layout(tone.Degree!.Value, sizes.Row), centre, origin, (lines - 1 - i) * ChordLine * sizes.Row));
             }
         }
-        TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), Gap);
+        PlaceBelow(canvas, items, bottomLine, Gap, sizes);
     }
 
     /// <summary>Counting syllables under a staff.</summary>
@@ -45,7 +45,15 @@ internal static class NoteRows
         {
             if (e.Plan.Event.Count is { } count && taken.Add((e.Measure, e.Plan.Event.Onset))) items.Add(RowItem.Centred(RowTexts.Count(count, sizes), e.Centre, e.Plan.Origin));
         }
-        TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), RowGap);
+        PlaceBelow(canvas, items, bottomLine, RowGap, sizes);
+    }
+
+    // What stands below a row stands below all of it: a letter of the tab between two syllables would be read with them.
+    private static void PlaceBelow(StaffCanvas canvas, List<RowItem> items, double bottomLine, double gap, TextSizes sizes)
+    {
+        var baseline = TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), gap);
+        var row = Box.Around(items.SelectMany(i => i.MarksAt(baseline)).Select(m => m.Bounds));
+        if (!row.IsEmpty) canvas.Lower.Add(row);
     }
 
     /// <summary>Signs of the plucking hand over a staff or tab.</summary>

@@ -92,9 +92,13 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         if (HasStaff) return canvas;
         SlurDrawer.DrawOverTab(frame, canvas);
         ArticulationDrawer.DrawFermatas(frame, canvas, bottom);
-        DrawBelow(frame, canvas, TabRhythm.StemEnd(Strings, above: false));
+        DrawBelow(frame, canvas, HasStemBelow(frame) ? TabRhythm.StemEnd(Strings, above: false) : bottom);
         return canvas;
     }
+
+    // Whole notes have none, and the rows come up to the tab.
+    private static bool HasStemBelow(SystemFrame frame) =>
+        frame.Events.Any(e => !e.Plan.Event.IsRest && e.Plan.HasStem && (e.Plan.Voice > 0 || !e.Measure.Plan.HasTwoVoices));
 
     private void DrawBelow(SystemFrame frame, StaffCanvas canvas, double bottomLine)
     {

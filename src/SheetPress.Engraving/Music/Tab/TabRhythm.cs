@@ -39,7 +39,7 @@ internal static class TabRhythm
         var above = e.Stem == StemDirection.Up;
         if (e.Event.IsRest)
         {
-            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, above ? -RestGap : BottomLine(strings) + RestGap);
+            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, RestEdge(strings, above));
             return marks.ToImmutable();
         }
         var (start, end) = (StemStart(strings, above), StemEnd(strings, above));
@@ -56,6 +56,20 @@ internal static class TabRhythm
         return marks.ToImmutable();
     }
 
+    /// <summary>The rest of a whole measure, which stands below like the other rests.</summary>
+    /// <param name="e">The rest.</param>
+    /// <param name="middle">x of the middle of the measure.</param>
+    /// <param name="strings">Strings of the tab.</param>
+    public static GlyphMark CentredRest(EventPlan e, double middle, int strings) => Rest("restWholeLegerLine", middle, above: false, RestEdge(strings, above: false), e.Origin);
+
+    private static double RestEdge(int strings, bool above) => above ? -RestGap : BottomLine(strings) + RestGap;
+
+    private static GlyphMark Rest(string name, double centre, bool above, double edge, MarkOrigin origin)
+    {
+        var bounds = Ink.Glyph(name).Bounds;
+        return Ink.Centred(name, centre, edge - (above ? bounds.Bottom : bounds.Top), MarkRole.Rest, origin);
+    }
+
     // Rests stand so near to the tab that beams pass beyond them.
     private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, bool above, double edge)
     {
@@ -66,11 +80,9 @@ internal static class TabRhythm
             NoteBase.Half => "restHalfLegerLine",
             _ => RestGlyphs.Name(e.Event.Value.Base, 0),
         };
-        var bounds = Ink.Glyph(name).Bounds;
-        var y = edge - (above ? bounds.Bottom : bounds.Top);
-        var rest = Ink.Centred(name, e.Centre, y, MarkRole.Rest, e.Origin);
+        var rest = Rest(name, e.Centre, above, edge, e.Origin);
         marks.Add(rest);
-        AddDots(marks, e, rest.Bounds.Right + DotGap, y - 0.5);
+        AddDots(marks, e, rest.Bounds.Right + DotGap, rest.Position.Y - 0.5);
     }
 
     private static void AddDots(ImmutableArray<Mark>.Builder marks, EventPlan e, double x, double y)

@@ -20,7 +20,7 @@ internal static class TabRhythmDrawer
         foreach (var e in events)
         {
             e.StemTip = end;
-            if (e.Plan.IsCentred) canvas.Add(CentredRest(measure, e, strings));
+            if (e.Plan.IsCentred) canvas.Add(TabRhythm.CentredRest(e.Plan, (measure.InnerLeft + measure.InnerRight) / 2, strings));
             var drop = e.Plan.Event.IsRest && StandsBesideNumber(measure, e, above ? 1 : strings) ? away * TabRhythm.RestDrop : 0;
             canvas.AddAll(TabRhythm.MarksOf(e.Plan, strings).Select(m => m.Transform(1, e.X, drop)));
         }
@@ -34,10 +34,6 @@ internal static class TabRhythmDrawer
         }
         TupletDrawer.DrawBesideTab(measure, voice, canvas, above, end);
     }
-
-    // A whole-bar rest hangs from the second line, in the middle of the measure.
-    private static GlyphMark CentredRest(PlacedMeasure measure, PlacedEvent e, int strings) =>
-        Ink.Centred("restWhole", (measure.InnerLeft + measure.InnerRight) / 2, FretNumbers.LineY(Math.Min(2, strings)), MarkRole.Rest, e.Plan.Origin);
 
     // The other voice may strike the outer string where this one rests.
     private static bool StandsBesideNumber(PlacedMeasure measure, PlacedEvent rest, int outer)

@@ -108,4 +108,34 @@ public class TabRhythmTests
         numbers.Count(n => n.StartsWith('(')).ShouldBe(1);
         SystemLint.Check(system, 1.75).ShouldBeEmpty();
     }
+
+    // Whole notes have no stems below: nothing keeps the rows from the tab.
+    [Fact]
+    public void Rows_under_whole_notes_stand_close_to_the_tab()
+    {
+        var system = Drawn.System(ScoreText.Parse("E2%3:4 F2%b7:4", layout: StaffLayout.Tab, header: h => h with { ShowDegrees = true }));
+        system.Of(MarkRole.DegreeName).ShouldAllBe(d => d.Bounds.Top < system.StaffBottom + 1.5);
+        system.Of(MarkRole.DegreeName).Count.ShouldBeGreaterThan(1);
+    }
+
+    // The rest of a whole measure stands with the other rests.
+    [Fact]
+    public void Whole_bar_rests_stand_where_the_other_rests_stand()
+    {
+        var system = Drawn.System(ScoreText.Parse("E2:1 r:1 F2:2 r:4", layout: StaffLayout.Tab));
+        var rests = system.Of(MarkRole.Rest);
+        rests.Count.ShouldBe(2);
+        rests.ShouldAllBe(r => r.Bounds.Top == rests[0].Bounds.Top && r.Bounds.Top > system.StaffBottom);
+    }
+
+    // A letter between two syllables would be read with them.
+    [Fact]
+    public void What_belongs_to_the_tab_keeps_out_of_the_rows_over_it()
+    {
+        var system = Drawn.System(ScoreText.Parse("D2:1!=1!ho E2:1!=2 A2:1!b1!=3 D2:1!=4", header: h => h with { ShowCounts = true }));
+        var row = system.Of(MarkRole.Count).Max(m => m.Bounds.Bottom);
+        var letters = system.Of(MarkRole.Technique).Where(m => m.Origin.Staff == 1 && m.Bounds.Bottom > row - 2).ToList();
+        letters.ShouldNotBeEmpty();
+        letters.ShouldAllBe(m => m.Bounds.Top > row);
+    }
 }
