@@ -9,16 +9,25 @@ internal static class DiagramRows
     private const double RowGap = 5;
     // Diagrams side by side may press their frets together this far, in millimetres a fret on average.
     private const double NarrowestFret = 8.4;
-    private const double DotClearance = 0.6;
 
     internal static ImmutableArray<FlowBox> Make(ImmutableArray<NeckDiagram> diagrams, PageStyle style)
     {
         var rows = ImmutableArray.CreateBuilder<FlowBox>();
+        var drawn = 0;
         for (var start = 0; start < diagrams.Length;)
         {
             var end = start + 1;
-            while (end < diagrams.Length && diagrams[end].Upright == diagrams[start].Upright && IsWide(diagrams[end], style) == IsWide(diagrams[start], style)) end++;
-            AddGrid(rows, diagrams.AsSpan()[start..end], start, style);
+            if (NeckParts.Of(diagrams[start], style) is { Length: > 1 } parts)
+            {
+                AddGrid(rows, parts.AsSpan(), drawn, style, together: true);
+                drawn += parts.Length;
+            }
+            else
+            {
+                while (end < diagrams.Length && diagrams[end].Upright == diagrams[start].Upright && IsWide(diagrams[end], style) == IsWide(diagrams[start], style) && NeckParts.Of(diagrams[end], style).Length == 1) end++;
+                AddGrid(rows, diagrams.AsSpan()[start..end], drawn, style);
+                drawn += end - start;
+            }
             start = end;
         }
         return rows.DrainToImmutable();
@@ -31,15 +40,12 @@ internal static class DiagramRows
 
     private static double LeastWidth(NeckDiagram diagram, PageStyle style) => LeastNeck(diagram, style) + NeckFrame.Sides(diagram, style.Diagram);
 
-    private static double LeastNeck(NeckDiagram diagram, PageStyle style)
-    {
-        var fret = NarrowestFret;
-        foreach (var dot in diagram.Dots) fret = Math.Max(fret, (2 * DotPainter.HalfWidth(dot, style.Diagram)) + DotClearance);
-        return (diagram.LastFret - diagram.FirstFret + 1) * fret;
-    }
+    private static double LeastNeck(NeckDiagram diagram, PageStyle style) =>
+        (diagram.LastFret - diagram.FirstFret + 1) * Math.Max(NarrowestFret, NeckParts.LeastFret(diagram, style));
 
-    // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other.
-    private static void AddGrid(ImmutableArray<FlowBox>.Builder rows, ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style)
+    // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other. The parts
+    // of one neck stay together.
+    private static void AddGrid(ImmutableArray<FlowBox>.Builder rows, ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style, bool together = false)
     {
         var upright = diagrams[0].Upright;
         var most = 1;
@@ -53,11 +59,12 @@ internal static class DiagramRows
         var pitch = upright ? widest + Gap : Cell(columns, style) + Gap;
         for (var start = 0; start < figures.Length; start += columns)
         {
-            rows.Add(Row(figures.AsSpan()[start..Math.Min(start + columns, figures.Length)], NeckLeft(figures), pitch));
+            var row = Row(figures.AsSpan()[start..Math.Min(start + columns, figures.Length)], NeckLeft(figures), pitch);
+            rows.Add(together && start + columns < figures.Length ? row with { BreakPenalty = FlowBox.Never } : row);
         }
     }
 
-    // Each figure's marks carry its number, so that one that runs into another can be told from its own parts.
+    // Each figure's marks carry its number beside that of their dot, so that one that runs into another can be told from its own parts.
     private static ImmutableArray<DiagramLayout> Draw(ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style, double cell, double sides)
     {
         var figures = ImmutableArray.CreateBuilder<DiagramLayout>(diagrams.Length);
@@ -65,8 +72,8 @@ internal static class DiagramRows
         {
             var own = NeckFrame.Sides(diagram, style.Diagram);
             var figure = DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.Heading.Size, cell - sides + own);
-            var origin = MarkOrigin.None with { Event = first + figures.Count };
-            figures.Add(figure with { Drawing = new Drawing([.. figure.Drawing.Marks.Select(m => m.Role == MarkRole.Diagram ? m with { Origin = origin } : m)]) });
+            var number = first + figures.Count;
+            figures.Add(figure with { Drawing = new Drawing([.. figure.Drawing.Marks.Select(m => m.Role == MarkRole.Diagram ? m with { Origin = m.Origin with { Event = number } } : m)]) });
         }
         return figures.MoveToImmutable();
     }

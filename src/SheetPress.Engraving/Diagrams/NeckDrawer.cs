@@ -23,11 +23,14 @@ public static class NeckDrawer
         DrawNeck(painter, diagram, style, frame);
         DrawBarres(painter, diagram, style, frame);
         DrawPath(painter, diagram, frame);
-        foreach (var dot in diagram.Dots)
+        for (var i = 0; i < diagram.Dots.Length; i++)
         {
+            var (dot, start) = (diagram.Dots[i], marks.Count);
             // An open string without a name is the usual o.
             if (dot.Position.Fret == 0 && dot.Label.Length == 0) painter.Ring(frame.At(dot.Position));
             else painter.Dot(dot, frame.At(dot.Position), halo: !diagram.Barres.Any(b => LiesOn(b, dot.Position)));
+            // The marks of a dot carry its number, so that two that run into each other can be told from one.
+            for (var mark = start; mark < marks.Count; mark++) marks[mark] = marks[mark] with { Origin = MarkOrigin.None with { Staff = i } };
         }
         DrawSigns(painter, diagram, style, frame);
         DrawNumbers(painter, diagram, style, frame);
@@ -108,9 +111,11 @@ public static class NeckDrawer
     {
         for (var i = 1; i < diagram.Path.Length; i++)
         {
-            if (diagram.Path[i] != diagram.Path[i - 1]) painter.Line(frame.At(diagram.Path[i - 1]), frame.At(diagram.Path[i]), 0.35, 0.55, round: true);
+            if (diagram.Path[i] != diagram.Path[i - 1] && IsShown(diagram, diagram.Path[i]) && IsShown(diagram, diagram.Path[i - 1])) painter.Line(frame.At(diagram.Path[i - 1]), frame.At(diagram.Path[i]), 0.35, 0.55, round: true);
         }
     }
+
+    private static bool IsShown(NeckDiagram diagram, FretPosition place) => place.Fret <= diagram.LastFret && (place.Fret >= diagram.FirstFret || (place.Fret == 0 && diagram.FirstFret == 1));
 
     // Muted and open strings before the nut; fingers at the far end of the strings.
     private static void DrawSigns(DotPainter painter, NeckDiagram diagram, DiagramStyle style, NeckFrame frame)

@@ -47,6 +47,8 @@ internal static class InkRelations
             MarkRole.Tie or MarkRole.Slur => IsNote(b.Role) && NearEnd((CurveMark)a, b, unit) || b.Role is MarkRole.Tie or MarkRole.Slur && ContinuesAt(a, b, unit),
             // A letter stands over its arc, an arrow at its number; the distances are theirs to keep.
             MarkRole.Technique => b.Role is MarkRole.Technique && sameEvent,
+            // Of one neck only dots keep apart from each other, each of which has a number.
+            MarkRole.Diagram => b.Role is MarkRole.Diagram && a.Origin.Event == b.Origin.Event && a.Origin.Staff < 0,
             MarkRole.BodyText or MarkRole.Title or MarkRole.TableRule => b.Role is MarkRole.BodyText or MarkRole.Title or MarkRole.TableRule or MarkRole.Diagram || IsSymbolInText(b),
             _ => false,
         };

@@ -7,6 +7,7 @@ namespace SheetPress.Engraving.Tests;
 public class DiagramRowsTests
 {
     private static readonly PageStyle Style = new();
+    private static readonly Instrument Guitar = InstrumentCatalogue.Find("guitar-6")!;
 
     [Theory]
     [InlineData(1)]
@@ -45,6 +46,41 @@ public class DiagramRowsTests
             InkLint.Check(drawings[i].Marks, Style.StaffSpace).ShouldBeEmpty();
             InkLint.Check([.. drawings[0].Marks, .. drawings[i].Marks], Style.StaffSpace).ShouldNotBeEmpty();
         }
+    }
+
+    // Dots pressed together on a narrow neck are found, and only those: barres, strings and paths run into dots on purpose.
+    [Theory]
+    [InlineData(60, true)]
+    [InlineData(120, false)]
+    public void Dots_that_touch_are_found(double width, bool isFound)
+    {
+        var neck = NeckDiagrams.Scale(Guitar, Scale.Parse("C major"), 0, 12);
+        neck = neck with { Path = [.. neck.Dots.Take(6).Select(d => d.Position)], Barres = [new Barre(5, 1, 5)] };
+        InkLint.Check(NeckDrawer.Draw(neck, new DiagramStyle(), width).Drawing.Marks, Style.StaffSpace).Any().ShouldBe(isFound);
+    }
+
+    // On narrow paper in large print the dots of a whole neck would overlap: it goes on under itself, on the same page.
+    [Fact]
+    public void A_neck_too_long_for_the_page_is_divided()
+    {
+        var style = PageStyle.LargePrint(PaperSize.A5);
+        foreach (var instrument in InstrumentCatalogue.All)
+        {
+            var whole = NeckDiagrams.Scale(instrument, Scale.Parse("C major"), 0, instrument.PlayableFrets) with { Caption = "C major" };
+            whole = whole with { Path = [.. whole.Dots.Select(d => d.Position)] };
+            var rows = DiagramRows.Make([whole, NeckDiagrams.ChordTones(instrument, Chord.Parse("Cm7"), 2, 5)], style);
+            InkLint.Check([.. rows[0].Drawings[0].Drawing.Marks], style.StaffSpace).ShouldBeEmpty();
+            rows.Select(r => Ink(r).Right).Max().ShouldBeLessThanOrEqualTo(style.TextWidth + 1e-6);
+            rows.Select(r => r.BreakPenalty).ShouldBe([.. Enumerable.Repeat(FlowBox.Never, rows.Length - 2), 0, 0]);
+            var parts = NeckParts.Of(whole, style);
+            parts.Length.ShouldBe(rows.Length - 1);
+            parts.SelectMany(p => p.Dots).OrderBy(d => (d.Position.Fret, d.Position.String)).ShouldBe(whole.Dots.OrderBy(d => (d.Position.Fret, d.Position.String)));
+            parts.Select(p => p.FirstFret).ShouldBe([1, .. parts.Select(p => p.LastFret + 1).SkipLast(1)]);
+            parts[^1].LastFret.ShouldBe(whole.LastFret);
+            parts.Select(p => p.Caption).ShouldBe(["C major", .. Enumerable.Repeat("", parts.Length - 1)]);
+        }
+        NeckParts.Of(NeckDiagrams.Scale(Guitar, Scale.Parse("C major"), 0, 22), style).Select(p => p.LastFret).ShouldBe([12, 22]);
+        NeckParts.Of(NeckDiagrams.Scale(Guitar, Scale.Parse("C major"), 0, 22), Style).ShouldHaveSingleItem();
     }
 
     [Fact]
