@@ -28,7 +28,11 @@ public readonly record struct FlowBookmark(string Title, int Level);
 /// <param name="Text">A section, or an exercise by number and title.</param>
 /// <param name="Number">Number of the exercise; empty for a section or an exercise without one.</param>
 /// <param name="IsExercise">Whether it is an exercise.</param>
-public sealed record HeadMark(string Text, string Number, bool IsExercise);
+public sealed record HeadMark(string Text, string Number, bool IsExercise)
+{
+    /// <summary>A section in fewer words, for narrow pages; empty for none.</summary>
+    public string ShortText { get; init; } = "";
+}
 
 /// <summary>One thing in the flow of a page from top to bottom, never cut.</summary>
 /// <param name="Height">Height in millimetres.</param>

@@ -41,7 +41,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     private void AddHarmony()
     {
         if (content.Harmony.IsEmpty) return;
-        AddHeading(content.Labels.Harmony);
+        AddHeading(content.Labels.Harmony, content.Labels.HarmonyShort);
         _flow.AddKept(new FlowSpace(HeadingGap - 1.2), TableFlow.Boxes(TableSetter.Set(HarmonyTable.Make(content, style), style.TextWidth)).AsSpan());
         if (content.Labels.ChangedNotes.Length > 0 && content.Harmony.Any(r => r.ScaleNotes.Any(n => n.IsChanged)))
         {
@@ -188,13 +188,13 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         _flow.AddNear(SectionSpace, ProseSetter.Paragraph(words, style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
     }
 
-    private void AddHeading(string text) => _flow.Add(SectionSpace, Heading(text));
+    private void AddHeading(string text, string shortText = "") => _flow.Add(SectionSpace, Heading(text, shortText));
 
-    private FlowBox Heading(string text)
+    private FlowBox Heading(string text, string shortText = "")
     {
         var look = style.Heading;
         var piece = TextSetter.Set(text, look.Upright, look.Size);
         var drawing = new PlacedDrawing(new Drawing(piece.Marks), 1, 0, LineBox.Baseline(new SetLine([], 0, 0, 0), look));
-        return new FlowBox(look.Leading, [drawing]) { BreakPenalty = FlowBox.Never, Bookmarks = [new FlowBookmark(text, 0)], Head = new HeadMark(text, "", IsExercise: false) };
+        return new FlowBox(look.Leading, [drawing]) { BreakPenalty = FlowBox.Never, Bookmarks = [new FlowBookmark(text, 0)], Head = new HeadMark(text, "", IsExercise: false) { ShortText = shortText } };
     }
 }

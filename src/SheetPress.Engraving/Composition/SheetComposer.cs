@@ -14,7 +14,8 @@ public static class SheetComposer
         var top = style.TopMargin + style.HeadHeight;
         var height = style.Paper.Height - style.BottomMargin - style.FootHeight - top;
         var pages = PageBreaker.Break(flow, height, style.HeadHeight, style.FacingPages);
-        var drawn = ImmutableArray.CreateBuilder<Page>(pages.Length);
+        var bodies = new List<ImmutableArray<Mark>.Builder>(pages.Length);
+        var heads = new List<PageHead>(pages.Length);
         var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
         HeadMark? running = null;
         for (var i = 0; i < pages.Length; i++)
@@ -31,15 +32,22 @@ public static class SheetComposer
             for (var b = pages[i].Start; b < pages[i].End; b++)
             {
                 var box = flow[b];
-                foreach (var (title, level) in box.Bookmarks) bookmarks.Add(new Bookmark(title, i, y, level));
+                foreach (var (name, level) in box.Bookmarks) bookmarks.Add(new Bookmark(name, i, y, level));
                 if (box.Head is { } mark) begun.Add(mark);
                 Draw(marks, box, left, y);
                 var spread = pages[i].Spread;
                 y += box.Height + box.After.Natural + (spread * (spread > 0 ? box.After.Stretch : box.After.Shrink));
             }
-            RunningMatter.Add(marks, content, style, i, pages.Length, PageHead.Of(running, flow[pages[i].Start].Head is not null, begun, content.Labels));
+            heads.Add(PageHead.Of(running, flow[pages[i].Start].Head is not null, begun, content.Labels));
             if (begun.Count > 0) running = begun[^1];
-            drawn.Add(new Page(style.Paper.Width, style.Paper.Height, new Drawing(marks.DrainToImmutable())));
+            bodies.Add(marks);
+        }
+        var title = RunningMatter.Title(content.Title, [.. heads.Skip(1)], style);
+        var drawn = ImmutableArray.CreateBuilder<Page>(pages.Length);
+        for (var i = 0; i < pages.Length; i++)
+        {
+            RunningMatter.Add(bodies[i], content, style, i, pages.Length, title, heads[i]);
+            drawn.Add(new Page(style.Paper.Width, style.Paper.Height, new Drawing(bodies[i].DrainToImmutable())));
         }
         return new SheetDocument
         {

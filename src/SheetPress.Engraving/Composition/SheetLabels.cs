@@ -9,6 +9,8 @@ public sealed record SheetLabels
     public string Date { get; init; } = "Date";
     /// <summary>Heading of the harmony table.</summary>
     public string Harmony { get; init; } = "The harmony at a glance";
+    /// <summary>The same in the running head of a narrow page.</summary>
+    public string HarmonyShort { get; init; } = "Harmony";
     /// <summary>Column of chord symbols.</summary>
     public string Chord { get; init; } = "Chord";
     /// <summary>Column of measure numbers.</summary>
@@ -39,6 +41,8 @@ public sealed record SheetLabels
     public string OtherLegend { get; init; } = "other note of the scale";
     /// <summary>Heading of the exercises.</summary>
     public string Exercises { get; init; } = "Exercises";
+    /// <summary>An exercise in the running head of a narrow page; {0} is its number.</summary>
+    public string ExerciseShort { get; init; } = "Exercise {0}";
     /// <summary>Beside the tempo of an exercise without swing that follows one with swing.</summary>
     public string Straight { get; init; } = "straight";
     /// <summary>Heading of the practice plan.</summary>
