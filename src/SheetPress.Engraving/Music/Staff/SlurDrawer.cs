@@ -1,5 +1,3 @@
-using SheetPress.Scores;
-
 namespace SheetPress.Engraving;
 
 /// <summary>Draws slurs on the staff: phrasing slurs, and one over each chain of hammer-ons and pull-offs.</summary>
@@ -12,7 +10,7 @@ internal static class SlurDrawer
     private const double NoteGap = 0.4;
     private const double AccidentalGap = 0.35;
     private const double SideGap = 0.3;
-    private const double MostFloat = 1.5;
+    private const double MostFloat = 0.5;
     private const double BaseHeight = 0.5;
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;
@@ -22,6 +20,13 @@ internal static class SlurDrawer
 
     // An arc that has to be raised by more steps than this looks for room on the other side; what it meets there keeps this white.
     private const int ManySteps = 4;
+
+    // One end alone moves out no further than this many steps.
+    private const int MostMoves = 8;
+
+    // The arc on the side of the heads may stand off by this much more than one on the side of the stems.
+    private const double HeadSideWorth = 1.5;
+
     private const double InkGap = 0.2;
 
     // Notes this near to the ends of the arc are its own; ties that begin or end with it lie inside.
@@ -36,7 +41,7 @@ internal static class SlurDrawer
     {
         foreach (var voice in frame.Voices)
         {
-            foreach (var (first, last) in LegatoChains(voice)) DrawSlur(frame, canvas, voice, first, last);
+            foreach (var (first, last) in SlurSpans.LegatoChains(voice)) DrawSlur(frame, canvas, voice, first, last);
         }
     }
 
@@ -45,7 +50,7 @@ internal static class SlurDrawer
     {
         foreach (var voice in frame.Voices)
         {
-            foreach (var (first, last) in Phrases(voice)) DrawSlur(frame, canvas, voice, first, last);
+            foreach (var (first, last) in SlurSpans.Phrases(voice)) DrawSlur(frame, canvas, voice, first, last);
         }
     }
 
@@ -54,7 +59,7 @@ internal static class SlurDrawer
     {
         foreach (var voice in frame.Voices)
         {
-            foreach (var (first, last) in Phrases(voice))
+            foreach (var (first, last) in SlurSpans.Phrases(voice))
             {
                 var start = first < 0 ? frame.Boundaries[0].Boundary.Right + EdgeGap : voice[first].Centre;
                 var end = last >= voice.Length ? frame.Boundaries[^1].X - EdgeGap : voice[last].Centre;
@@ -65,55 +70,30 @@ internal static class SlurDrawer
         }
     }
 
-    // Index of the first and last event; -1 and the length of the voice where the slur goes on beyond the system.
-    private static IEnumerable<(int First, int Last)> Phrases(IReadOnlyList<PlacedEvent> voice)
-    {
-        var open = -2;
-        for (var i = 0; i < voice.Count; i++)
-        {
-            if (voice[i].Plan.Event.SlurStop)
-            {
-                yield return (open == -2 ? -1 : open, i);
-                open = -2;
-            }
-            if (voice[i].Plan.Event.SlurStart) open = i;
-        }
-        if (open >= 0) yield return (open, voice.Count);
-    }
-
-    private static IEnumerable<(int First, int Last)> LegatoChains(IReadOnlyList<PlacedEvent> voice)
-    {
-        for (var i = 0; i < voice.Count; i++)
-        {
-            if (!IsLegato(voice[i])) continue;
-            var last = i;
-            while (last < voice.Count && IsLegato(voice[last])) last++;
-            yield return (i, last);
-            i = last - 1;
-        }
-    }
-
-    private static bool IsLegato(PlacedEvent e) => e.Plan.Event.Connection is Connection.HammerOn or Connection.PullOff;
-
     private static void DrawSlur(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int first, int last)
     {
         var (from, to) = (Math.Max(0, first), Math.Min(voice.Count - 1, last));
         var notes = Enumerable.Range(from, to - from + 1).Select(i => voice[i]).Where(e => !e.Plan.Heads.IsEmpty).ToList();
         if (notes.Count == 0) return;
         var above = IsAbove(notes);
-        var (arc, steps) = Raised(frame, canvas, voice, first, last, notes, above);
-        // Room on the other side, under the beam, is better than an arc that towers.
-        if (steps > ManySteps && !notes.Exists(e => e.Measure.Plan.HasTwoVoices) && Raised(frame, canvas, voice, first, last, notes, !above) is var other && other.Steps < steps) arc = other.Arc;
-        canvas.Add(arc);
+        var raised = Raised(frame, canvas, voice, first, last, notes, above);
+        // Room on the other side, under the beam, is better than an arc that towers; but the side of the heads, where all stems agree, is worth some way.
+        if (raised.Steps > ManySteps && !notes.Exists(e => e.Measure.Plan.HasTwoVoices))
+        {
+            var other = Raised(frame, canvas, voice, first, last, notes, !above);
+            if (other.Float + (notes.TrueForAll(e => e.IsUp != above) ? HeadSideWorth : 0) < raised.Float) raised = other;
+        }
+        canvas.Add(raised.Arc);
     }
 
-    // The arc on a side, and by how many steps it had to be raised to clear what is under it.
-    private static (CurveMark Arc, int Steps) Raised(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int first, int last, List<PlacedEvent> notes, bool above)
+    // The arc on a side, by how many steps it had to be raised to clear what is under it, and how far its ends are from their notes in all.
+    private static (CurveMark Arc, int Steps, double Float) Raised(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int first, int last, List<PlacedEvent> notes, bool above)
     {
         var (from, to) = (Math.Max(0, first), Math.Min(voice.Count - 1, last));
         var away = above ? -1 : 1;
         var start = first < 0 ? new Point(frame.Boundaries[0].Boundary.Right + EdgeGap, OpenY(notes, above)) : End(notes[0], above);
         var end = last >= voice.Count ? new Point(frame.Boundaries[^1].X - EdgeGap, OpenY(notes, above)) : End(notes[^1], above);
+        var (startNote, endNote) = (start.Y, end.Y);
         var origin = notes[0].Plan.Origin;
         // The ends stand outside the fingers and tuplets of their notes.
         var outer = new InkRoom(canvas, start.X - EndGap, end.X + EndGap, m => m.Role is MarkRole.Finger or MarkRole.Tuplet);
@@ -123,21 +103,24 @@ internal static class SlurDrawer
         (start, end) = Slanted(near, end, away);
         if (last + 1 < voice.Count && BeforeAccidentals(end, notes[^1], voice[last + 1], above) is var moved && moved != end) (start, end) = Slanted(near, moved, away);
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
-        var arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
         var accidentals = Accidentals(voice, from, to);
         var (startX, endX) = (start.X, end.X);
         var room = new InkRoom(canvas, start.X - InkGap, end.X + InkGap, m => IsInWay(m, startX, endX));
+        CurveMark? found = null;
         var steps = 0;
-        for (; steps < MostSteps && !(Clears(arc, notes, accidentals, above) && room.IsFree(arc, InkGap)); steps++)
+        for (; found is null; steps++)
         {
-            // An arc bulges a little more at first; then the whole of it moves out, so that it does not tower over what it clears.
-            var bulges = steps < ManySteps;
-            height += bulges ? HeightStep : HeightStep / 3;
-            start = start.Offset(0, away * (bulges ? EndStep : 2 * EndStep));
-            end = end.Offset(0, away * (bulges ? EndStep : 2 * EndStep));
-            arc = Arc.Of(start, end, height, above, MarkRole.Slur, origin);
+            // An arc bulges a little more at first; then the end that stands further out moves on, or the other, or the whole of it,
+            // so that it does not tower over what it clears.
+            var (bulges, moves) = (Math.Min(steps, ManySteps), Math.Max(0, steps - ManySteps));
+            CurveMark Moved(int atStart, int atEnd) => Arc.Of(
+                start.Offset(0, away * EndStep * (bulges + (2 * atStart))), end.Offset(0, away * EndStep * (bulges + (2 * atEnd))), height + (HeightStep * (bulges + (moves / 3.0))), above, MarkRole.Slur, origin);
+            bool IsClear(CurveMark arc) => Clears(arc, notes, accidentals, above) && room.IsFree(arc, InkGap);
+            var endIsOuter = (end.Y - start.Y) * away > 0;
+            CurveMark[] arcs = moves is 0 or > MostMoves ? [Moved(moves, moves)] : endIsOuter ? [Moved(0, moves), Moved(moves, 0), Moved(moves, moves)] : [Moved(moves, 0), Moved(0, moves), Moved(moves, moves)];
+            found = Array.Find(arcs, IsClear) ?? (steps == MostSteps ? arcs[^1] : null);
         }
-        return (arc, steps);
+        return (found, steps - 1, Math.Abs(found.Start.Y - startNote) + Math.Abs(found.End.Y - endNote));
     }
 
     private static bool IsInWay(Mark mark, double start, double end)

@@ -138,6 +138,39 @@ public class CrowdedNoteTests
         }
     }
 
+    // Common practice, from memory: both ends of a slur stand by their notes, however far the notes are apart.
+    [Theory]
+    [InlineData("E1:1!f1!ss E3:1!f2 C3:1!f4!se E2:1!f1 ")]
+    [InlineData("F1:2!f1!ss C3:2!f4!se ")]
+    [InlineData("C3:2!f4!ss E1:2!f0!se ")]
+    public void Slurs_over_leaps_end_close_to_the_fingers_of_their_notes(string bar)
+    {
+        var system = Drawn.System(ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 2)), layout: StaffLayout.Staff, header: h => h with { ShowFingers = true }));
+        var fingers = system.Of(MarkRole.Finger).Select(m => m.Bounds).ToList();
+        var slurs = system.Of(MarkRole.Slur).OfType<CurveMark>().ToList();
+        slurs.Count.ShouldBe(2);
+        foreach (var end in slurs.SelectMany(s => (Point[])[s.Start, s.End]))
+        {
+            var finger = fingers.MinBy(f => Math.Abs(((f.Left + f.Right) / 2) - end.X));
+            (finger.Top - end.Y).ShouldBeInRange(0, 1.3);
+        }
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
+    // Common practice, from memory: a slur stands on the side of the heads where all stems agree; fingers there do not turn it under the tuplets.
+    [Fact]
+    public void A_phrase_with_all_stems_down_has_its_slur_above_at_any_width()
+    {
+        var text = string.Concat(Enumerable.Repeat("D2:2/3!f3!ss A2:2/3!f3 D3:2/3!f1 F3:2/3!f4 D3:2/3!f1 A2:2/3!f3!se ", 4));
+        for (var width = 40; width <= 100; width += 4)
+        {
+            var systems = ScoreEngraver.Engrave(ScoreText.Parse(text, layout: StaffLayout.Staff, header: h => h with { ShowFingers = true }), width, new EngravingOptions()).Systems;
+            var slurs = systems.SelectMany(s => s.Of(MarkRole.Slur)).OfType<CurveMark>().ToList();
+            slurs.Count.ShouldBe(4);
+            slurs.ShouldAllBe(s => s.Start.Y < 0, $"at {width}");
+        }
+    }
+
     // Where accents and accidentals stand close by the heads, the arc over two notes goes to the other side instead of towering over them.
     [Theory]
     [InlineData("D3:1/4!ho Eb2:1/4 Db3:1/4 C2:1/4 ")]
