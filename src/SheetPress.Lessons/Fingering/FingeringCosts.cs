@@ -39,6 +39,11 @@ internal sealed class FingeringCosts
     private const double AnchorPerFret = 0.8;
     private const double WrongSideForStroke = 0.8;
     private const double BeyondTheHand = 50;
+    // A slide is one finger's; a hammer-on or pull-off needs two, in one place of the hand; a tone that sounds on keeps its finger.
+    private const double SlideChangesFinger = 8;
+    private const double JoinedByOneFinger = 8;
+    private const double JoinedOverShift = 4;
+    private const double HeldChangesFinger = 4;
 
     private static ReadOnlySpan<double> FingerEffort => [0, 0, 0, 0.08, 0.12];
 
@@ -128,10 +133,41 @@ internal sealed class FingeringCosts
             cost += (StringCrossing * crossing) + (crossing > 1 ? StringSkip : 0);
             if (from.Finger == to.Finger && from.Finger > 0 && from.Hand == to.Hand && from.Fret == to.Fret) cost += FingerRoll;
         }
+        if (step.SameString)
+        {
+            for (var t = 0; t < to.Positions.Length; t++)
+            {
+                for (var f = 0; f < from.Positions.Length; f++)
+                {
+                    if (from.Positions[f].String == to.Positions[t].String) cost += Bond(from, f, to, t, step.IsSlide ? ToneBond.Slide : ToneBond.SameString);
+                }
+            }
+        }
         // An open string belongs to the low positions, whether the hand comes from high up or goes there.
         if (to.IsOpen) cost += OpenStringFarFromHand * Math.Max(0, to.Hand - OpenStringRange);
         else if (from.IsOpen) cost += OpenStringFarFromHand * Math.Max(0, to.Hand - OpenStringRange);
         return cost;
+    }
+
+    /// <summary>Effort of single tones that depend on those of the grip before.</summary>
+    public static double Bonds(Grip from, Grip to, ImmutableArray<ToneLink> links)
+    {
+        var cost = 0.0;
+        foreach (var link in links) cost += Bond(from, link.Before, to, link.Now, link.Bond);
+        return cost;
+    }
+
+    // Open strings need no finger.
+    private static double Bond(Grip from, int before, Grip to, int now, ToneBond bond)
+    {
+        var (a, b) = (from.Fingers[before], to.Fingers[now]);
+        if (a == 0 || b == 0) return 0;
+        return bond switch
+        {
+            ToneBond.Held => a == b ? 0 : HeldChangesFinger,
+            ToneBond.Slide => a == b ? 0 : SlideChangesFinger,
+            _ => (a == b ? JoinedByOneFinger : 0) + (from.Hand == to.Hand ? 0 : JoinedOverShift),
+        };
     }
 
     private double Anchor(int hand) =>

@@ -25,6 +25,7 @@ internal static class FingeringPath
             var previous = grips[n - 1];
             var previousBest = best[n - 1];
             var linked = links?[n] ?? [];
+            if (linked.Any(l => l.Bond == ToneBond.Slide)) step = step with { IsSlide = true };
             var reached = false;
             for (var i = 0; i < here.Length; i++)
             {
@@ -33,7 +34,7 @@ internal static class FingeringPath
                 for (var j = 0; j < previous.Length; j++)
                 {
                     if (previousBest[j] >= least || (step.SameString && !Joins(previous[j], to, step.IsSlide)) || !Keeps(previous[j], to, linked)) continue;
-                    var cost = previousBest[j] + costs.Between(previous[j], to, step);
+                    var cost = previousBest[j] + costs.Between(previous[j], to, step) + FingeringCosts.Bonds(previous[j], to, linked);
                     if (cost < least) (least, from) = (cost, j);
                 }
                 best[n][i] = least + to.Cost;

@@ -65,24 +65,29 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
                 grips.Add(Make([place], [0], 1, FingeringCosts.Open() + side, isOpen: true));
                 continue;
             }
-            for (var finger = 1; finger <= 4; finger++)
-            {
-                if (tone.Finger is { } asked && asked != finger) continue;
-                for (var handAt = Math.Max(1, place.Fret - 4); handAt <= Math.Min(place.Fret + 1, hand.HighestFret); handAt++)
-                {
-                    // A finger that is asked for may lie nearer to the index than its own fret, as in a chord, and reaches its fret of four however wide.
-                    var pinned = tone.Finger is not null && place.Fret >= handAt && place.Fret < handAt + finger;
-                    if (!pinned && !hand.Uses(finger, handAt, _widestSpan)) continue;
-                    var natural = handAt + hand.Reach(finger, handAt);
-                    // Only the outer fingers stretch out of the hand's reach, and only by one fret.
-                    var stretch = place.Fret - natural;
-                    var allowed = pinned || stretch == 0 || (stretch == 1 && finger == 4) || (stretch == -1 && finger == 1);
-                    if (!allowed || (!pinned && hand.Distance(Math.Min(handAt, place.Fret), Math.Max(place.Fret, handAt + hand.Reach(4, handAt))) > _widestSpan + 1e-9)) continue;
-                    grips.Add(Make([place], [finger], handAt, costs.Fretted(finger, place.Fret, handAt) + side, isOpen: false));
-                }
-            }
+            foreach (var (finger, handAt) in FingersOn(tone, place)) grips.Add(Make([place], [finger], handAt, costs.Fretted(finger, place.Fret, handAt) + side, isOpen: false));
         }
         return grips.ToImmutable();
+    }
+
+    // Every finger that can stop one fretted place by itself, and where the hand is then.
+    private IEnumerable<(int Finger, int Hand)> FingersOn(LineTone tone, FretPosition place)
+    {
+        for (var finger = 1; finger <= 4; finger++)
+        {
+            if (tone.Finger is { } asked && asked != finger) continue;
+            for (var handAt = Math.Max(1, place.Fret - 4); handAt <= Math.Min(place.Fret + 1, hand.HighestFret); handAt++)
+            {
+                // A finger that is asked for may lie nearer to the index than its own fret, as in a chord, and reaches its fret of four however wide.
+                var pinned = tone.Finger is not null && place.Fret >= handAt && place.Fret < handAt + finger;
+                if (!pinned && !hand.Uses(finger, handAt, _widestSpan)) continue;
+                // Only the outer fingers stretch out of the hand's reach, and only by one fret.
+                var stretch = place.Fret - (handAt + hand.Reach(finger, handAt));
+                var allowed = pinned || stretch == 0 || (stretch == 1 && finger == 4) || (stretch == -1 && finger == 1);
+                if (!allowed || (!pinned && hand.Distance(Math.Min(handAt, place.Fret), Math.Max(place.Fret, handAt + hand.Reach(4, handAt))) > _widestSpan + 1e-9)) continue;
+                yield return (finger, handAt);
+            }
+        }
     }
 
     private bool IsOutOfOrder(int number) => number > 1 && hand.Instrument.MidiNumberAt(number, 0) > hand.Instrument.MidiNumberAt(number - 1, 0);
@@ -99,7 +104,9 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
         {
             if (index == places.Length)
             {
-                if (Hold(chosen, note) is { } grip) grips.Add(grip);
+                var fretted = Array.FindIndex(chosen, p => p.Fret > 0);
+                if (fretted >= 0 && Array.FindLastIndex(chosen, p => p.Fret > 0) == fretted) grips.AddRange(BesideOpen(chosen, fretted, note));
+                else if (Hold(chosen, note) is { } grip) grips.Add(grip);
                 return;
             }
             foreach (var place in places[index])
@@ -133,11 +140,35 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
     {
         var (low, high) = FrettedRange(chosen);
         var positions = ImmutableArray.Create(chosen);
-        var side = 0.0;
-        foreach (var place in chosen) side += costs.StrokeSide(note.Stroke, place.String);
         if (ChordHand.Hold(hand, chosen) is not { } hold) return null;
-        if (low == 0) return Make(positions, hold.Fingers, 1, (FingeringCosts.Open() * chosen.Length) + side, isOpen: true);
-        var cost = side + FingeringCosts.Span(hand.Distance(low, high)) + costs.Fretted(1, low, low) + (FingerWeight * hold.Cost);
+        if (low == 0) return Make(positions, hold.Fingers, 1, (FingeringCosts.Open() * chosen.Length) + Side(chosen, note), isOpen: true);
+        var cost = FingeringCosts.Span(hand.Distance(low, high)) + costs.Fretted(1, low, low) + (FingerWeight * hold.Cost) + Beside(chosen, low, note);
+        return Make(positions, hold.Fingers, low, cost, isOpen: false);
+    }
+
+    // One stopped tone beside open strings takes any finger, as it does alone.
+    private IEnumerable<Grip> BesideOpen(FretPosition[] chosen, int fretted, LineNote note)
+    {
+        var positions = ImmutableArray.Create(chosen);
+        var place = chosen[fretted];
+        var beside = Beside(chosen, place.Fret, note);
+        foreach (var (finger, handAt) in FingersOn(note.Tones[fretted], place))
+        {
+            yield return Make(positions, [.. chosen.Select(p => p.Fret > 0 ? finger : 0)], handAt, costs.Fretted(finger, place.Fret, handAt) + beside, isOpen: false);
+        }
+    }
+
+    private double Side(ReadOnlySpan<FretPosition> chosen, LineNote note)
+    {
+        var cost = 0.0;
+        foreach (var place in chosen) cost += costs.StrokeSide(note.Stroke, place.String);
+        return cost;
+    }
+
+    // What a chord costs beside its fingers: the plucking hand, open strings far from the hand, strings far apart.
+    private double Beside(ReadOnlySpan<FretPosition> chosen, int low, LineNote note)
+    {
+        var cost = Side(chosen, note);
         var (topString, bottomString) = (int.MaxValue, 0);
         foreach (var place in chosen)
         {
@@ -145,8 +176,7 @@ internal sealed class GripFinder(HandModel hand, FingeringCosts costs, NeckReque
             topString = Math.Min(topString, place.String);
             bottomString = Math.Max(bottomString, place.String);
         }
-        cost += StringSpread * Math.Max(0, bottomString - topString - UsualSpread);
-        return Make(positions, hold.Fingers, low, cost, isOpen: false);
+        return cost + (StringSpread * Math.Max(0, bottomString - topString - UsualSpread));
     }
 
     private IEnumerable<FretPosition> Places(LineTone tone, LineNote note)

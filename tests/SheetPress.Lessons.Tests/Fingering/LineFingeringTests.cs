@@ -237,6 +237,28 @@ public class LineFingeringTests
         }
     }
 
+    /// <summary>Common practice: one finger slides; a hammer-on or pull-off takes two fingers of a hand that stays, or an open string.</summary>
+    [Fact]
+    public void Slides_take_one_finger_and_hammered_notes_two()
+    {
+        Gen.Select(Gen.Int[29, 45], Gen.Int[1, 4], Gen.Int[1, 5], Gen.Int[1, 3]).Sample((low, step, level, join) =>
+        {
+            var connection = (Connection)join;
+            if (connection != Connection.Slide && step > 3) return;
+            var (first, second) = connection == Connection.PullOff ? (low + step, low) : (low, low + step);
+            var notes = ImmutableArray.Create(Note(0, first) with { Connection = connection }, Note(1, second), Note(2, first), Note(3, second) with { Duration = 2 });
+            var result = LineFingering.Apply(new Line(notes, 6), Bass, new NeckRequest(), level, []);
+            result.FailedNote.ShouldBe(-1);
+            var (a, b) = (result.Line.Notes[0].Tones[0], result.Line.Notes[1].Tones[0]);
+            b.Position!.Value.String.ShouldBe(a.Position!.Value.String);
+            if (a.Finger == 0 || b.Finger == 0) return;
+            if (connection == Connection.Slide) b.Finger.ShouldBe(a.Finger);
+            else b.Finger.ShouldNotBe(a.Finger);
+        });
+
+        static LineNote Note(int beat, int midi) => new() { Start = beat, Duration = 1, Tones = [new LineTone(Pitch.AtOrAbove(Spelled(midi), midi))] };
+    }
+
     // Sayegh 1989: the optimum path; here compared with trying every path of short random lines.
     [Fact]
     public void Path_costs_the_same_as_brute_force()
