@@ -140,9 +140,9 @@ public class CrowdedNoteTests
 
     // Common practice, from memory: both ends of a slur stand by their notes, however far the notes are apart.
     [Theory]
-    [InlineData("E1:1!f1!ss E3:1!f2 C3:1!f4!se E2:1!f1 ")]
-    [InlineData("F1:2!f1!ss C3:2!f4!se ")]
-    [InlineData("C3:2!f4!ss E1:2!f0!se ")]
+    [InlineData("E1:1!f1!ss E3:1!f2 C4:1!f4!se E2:1!f1 ")]
+    [InlineData("F1:2!f1!ss C4:2!f4!se ")]
+    [InlineData("C4:2!f4!ss E1:2!f0!se ")]
     public void Slurs_over_leaps_end_close_to_the_fingers_of_their_notes(string bar)
     {
         var system = Drawn.System(ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 2)), layout: StaffLayout.Staff, header: h => h with { ShowFingers = true }));
