@@ -30,7 +30,7 @@ internal static class BendDrawer
             foreach (var mark in Arrow(x, y, tip, origin).ToList()) canvas.AddAll(mark is CurveMark curve ? Interrupted(canvas, curve) : [mark]);
             var text = Text(amount, x + Width, tip, sizes, origin).ToList();
             var aside = BarlineRoom.Move(frame, Box.Around(text.Select(m => m.Bounds)));
-            canvas.Place([.. text.Select(m => m.Transform(1, aside, 0))], above: true, TextGap, 0.1);
+            canvas.Place([.. text.Select(m => m.Transform(1, aside, 0))], above: true, TextGap);
         }
     }
 

@@ -6,7 +6,7 @@ namespace SheetPress.Engraving;
 internal static class TabDrawer
 {
     // White between a number and the line it interrupts.
-    private const double LineGap = 0.18;
+    private const double LineGap = 0.2;
 
     /// <summary>Draws lines and numbers.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas, int strings, TextSizes sizes)

@@ -88,7 +88,7 @@ internal static class TabJoins
             if (NumberBox(from, a, sizes) is not { } left || NumberBox(to, b, sizes) is not { } right) continue;
             var rise = a.String != b.String ? 0 : Math.Sign(b.Fret - a.Fret) * SlideRise;
             var line = Slide(left.Right + SlideGap, FretNumbers.LineY(a.String) + rise, right.Left - SlideGap, FretNumbers.LineY(b.String) - rise, from.Plan.Origin);
-            canvas.AddAll(NumberGaps.Break(line, canvas.Marks.Where(m => m.Role == MarkRole.FretNumber && m.Origin.Voice != line.Origin.Voice)));
+            canvas.AddAll(LineGaps.Break(line, canvas.Marks.Where(m => m.Role == MarkRole.FretNumber && m.Origin.Voice != line.Origin.Voice)));
         }
     }
 

@@ -54,6 +54,16 @@ public class CrowdedVoicesTests
         Drawn.System(ScoreText.Parse(text, layout: layout)).Of(MarkRole.Slide).Count.ShouldBe(2);
     }
 
+    // A slide past notes of the other voice is broken there.
+    [Fact]
+    public void A_slide_is_broken_where_the_other_voice_has_notes_on_its_way()
+    {
+        const string upper = "F3:3!sl F#3:1";
+        const string lower = "D3:2 F#3:1 D3:1";
+        Check(upper, lower, StaffLayout.Staff, "guitar-6").ShouldBeEmpty();
+        Drawn.System(ScoreText.Parse(upper, "guitar-6", layout: StaffLayout.Staff, lower: lower)).Of(MarkRole.Slide).Count.ShouldBe(2);
+    }
+
     // Rests of one voice stand off the stems and brackets of the other.
     [Theory]
     [InlineData("de")]

@@ -1,19 +1,19 @@
 namespace SheetPress.Engraving;
 
-/// <summary>Breaks a line that passes fret numbers, as the lines of the tab are broken around theirs.</summary>
-internal static class NumberGaps
+/// <summary>Breaks a line that passes other ink, as the lines of the tab are broken around their numbers.</summary>
+internal static class LineGaps
 {
-    // White between the ink of a line and that of a number, and the shortest piece that still says something.
+    // White between the ink of a line and what it passes, and the shortest piece that still says something.
     private const double Gap = 0.2;
     private const double ShortestPiece = 0.4;
 
-    /// <summary>The pieces of a line that keep clear of numbers; the whole line when it passes none.</summary>
+    /// <summary>The pieces of a line that keep clear of other ink; the whole line when it passes none.</summary>
     /// <param name="line">The line, from left to right.</param>
-    /// <param name="numbers">The numbers it may pass.</param>
-    public static IEnumerable<LineMark> Break(LineMark line, IEnumerable<Mark> numbers)
+    /// <param name="passed">What it may pass.</param>
+    public static IEnumerable<LineMark> Break(LineMark line, IEnumerable<Mark> passed)
     {
         var from = 0.0;
-        foreach (var (enter, leave) in numbers.Select(n => Passage(line, n.Bounds.Inflate(Gap + (line.Thickness / 2)))).Where(p => p.Enter < p.Leave).OrderBy(p => p.Enter))
+        foreach (var (enter, leave) in passed.Select(m => Passage(line, m.Bounds.Inflate(Gap + (line.Thickness / 2)))).Where(p => p.Enter < p.Leave).OrderBy(p => p.Enter))
         {
             if (Length(line, from, enter) >= ShortestPiece) yield return Piece(line, from, enter);
             from = Math.Max(from, leave);
