@@ -57,6 +57,9 @@ public sealed record FlowBox(double Height, ImmutableArray<PlacedDrawing> Drawin
     /// <summary>Whether the box after it goes on with the same table, so that a page which ends between them should be full.</summary>
     public bool RunsOn { get; init; }
 
+    /// <summary>Whether a part of the document ends with it, so that white below it on its page looks meant.</summary>
+    public bool EndsPart { get; init; }
+
     /// <summary>Bookmarks that point at it.</summary>
     public ImmutableArray<FlowBookmark> Bookmarks { get; init; } = [];
 

@@ -16,6 +16,15 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     // Two texts stand side by side while the longer is at most so many times the shorter.
     private const double MostUneven = 1.8;
 
+    // The theory notes are read beside the harmony table: a break between them costs about what a fifth of a page of white would.
+    private const double ReadTogether = 150;
+
+    // The exercises begin on a new page where white has to be left before them or further on, but not only to share out white of the last pages.
+    private const double NewPart = 100;
+
+    // Rows of diagrams are seen together; a page that ends between them should not be the price of a full one.
+    private const double MidDiagrams = 200;
+
     private readonly FlowBuilder _flow = new();
 
     private FlowSpace SectionSpace => new(style.SectionGap, 0.8 * style.SectionGap, 0.25 * style.SectionGap);
@@ -55,6 +64,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     {
         var theory = content.TheoryNotes.SelectMany(n => MarkdownReader.Read(n)).ToImmutableArray();
         var own = MarkdownReader.Read(content.TeacherNotes);
+        if (!theory.IsEmpty && !content.Harmony.IsEmpty) _flow.Discourage(ReadTogether);
         if (!theory.IsEmpty && !own.IsEmpty && SideBySide(theory, own) is { } box)
         {
             _flow.Add(SectionSpace, box);
@@ -130,8 +140,15 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         var before = new FlowSpace(HeadingGap);
         foreach (var row in DiagramRows.Make(content.Diagrams, style))
         {
-            if (before.Natural == HeadingGap) _flow.AddKept(before, row);
-            else _flow.Add(before, row);
+            if (before.Natural == HeadingGap)
+            {
+                _flow.AddKept(before, row);
+            }
+            else
+            {
+                _flow.Discourage(MidDiagrams);
+                _flow.Add(before, row);
+            }
             before = row.After;
         }
         if (DiagramRows.Legend(content.Diagrams, content.Labels, style) is { } legend) _flow.AddKept(new FlowSpace(2.5), legend);
@@ -148,6 +165,8 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room);
             if (withHeading)
             {
+                _flow.EndPart();
+                _flow.Discourage(NewPart);
                 _flow.Add(SectionSpace, heading);
                 _flow.AddKept(new FlowSpace(HeadingGap), boxes.AsSpan());
             }

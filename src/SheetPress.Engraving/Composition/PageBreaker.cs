@@ -19,6 +19,8 @@ internal static class PageBreaker
     // of the row that comes next.
     private const double FootStretchWithin = 0.08;
     private const double RowStretchWithin = 1.5;
+    // White at the end of a part looks meant, as at the end of a chapter: it is better there than on a page before, within the part.
+    private const double FootStretchAtPart = 0.35;
     // A page ends level with the foot where no more than this does it; else its white opens to the lesser share only and the rest
     // is left, since a page that nearly ends level looks like a mistake and one that is pulled apart looks empty.
     private const double LevelSpread = 1.6;
@@ -38,7 +40,7 @@ internal static class PageBreaker
         for (var i = 0; i < items.Length; i++)
         {
             var box = flow[i];
-            items[i] = new FitItem(box.Height, box.After.Natural, box.After.Stretch, box.After.Shrink, box.BreakPenalty, box.Repeated?.Height ?? 0) { EndStretch = box.RunsOn ? Math.Max(FootStretchWithin * height, RowStretchWithin * flow[i + 1].Height) : null };
+            items[i] = new FitItem(box.Height, box.After.Natural, box.After.Stretch, box.After.Shrink, box.BreakPenalty, box.Repeated?.Height ?? 0) { EndStretch = box.RunsOn ? Math.Max(FootStretchWithin * height, RowStretchWithin * flow[i + 1].Height) : box.EndsPart ? FootStretchAtPart * height : null };
         }
         // The first box is on the first page in any case: making it smaller is making that page higher.
         if (items.Length > 0) items[0] = items[0] with { Size = Math.Max(0, items[0].Size - firstBonus) };

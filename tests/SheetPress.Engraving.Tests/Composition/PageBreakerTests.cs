@@ -61,9 +61,9 @@ public class PageBreakerTests
     public void Breaks_hurt_no_more_than_those_of_any_other_set_with_as_few_pages()
     {
         // Every set of breaks is tried; what hurts is the sum of the penalties where no page has slack to share.
-        Gen.Select(Gen.Int[1, 4], Gen.Frequency((3, Gen.Const(0.0)), (2, Gen.Double[1, 300]), (1, Gen.Const(FlowBox.Never)))).Array[2, 10].Sample(parts =>
+        Gen.Select(Gen.Int[1, 4], Gen.Frequency((3, Gen.Const(0.0)), (2, Gen.Double[1, 300]), (1, Gen.Const(FlowBox.Never))), Gen.Int[0, 3]).Array[2, 10].Sample(parts =>
         {
-            var flow = parts.Select(p => Box(10 * p.Item1, 0, p.Item2)).ToArray();
+            var flow = parts.Select(p => Box(10 * p.Item1, 0, p.Item2) with { EndsPart = p.Item3 == 0 }).ToArray();
             var found = PageBreaker.Break(flow, 60, 0);
             var best = Enumerable.Range(0, 1 << (flow.Length - 1)).Select(set => Pages(flow.Length, set)).Where(p => IsAllowed(flow, p, 60)).ToList();
             if (best.Count == 0) return;
@@ -96,6 +96,16 @@ public class PageBreakerTests
         // Both breaks make two pages; the one between sections costs nothing.
         var flow = new[] { Box(70, 2, 0), Box(15, 2, FlowBox.Unwanted), Box(30, 2, 0) };
         PageBreaker.Break(flow, 100, 0)[0].End.ShouldBe(1);
+    }
+
+    // Two pages in any case. Shared out, each page would lack some four tenths; the white goes to the end of the part, the first page is full.
+    [Fact]
+    public void White_goes_to_the_end_of_a_part()
+    {
+        FlowBox[] flow = [Box(55, 0, 0), Box(25, 0, 0), Box(35, 0, 0), Box(90, 0, 0)];
+        PageBreaker.Break(flow, 100, 0).Select(p => p.End).ShouldBe([1, 3, 4]);
+        flow[2] = flow[2] with { EndsPart = true };
+        PageBreaker.Break(flow, 100, 0).Select(p => p.End).ShouldBe([2, 3, 4]);
     }
 
     [Fact]
@@ -133,7 +143,7 @@ public class PageBreakerTests
         {
             var isLast = end == flow.Length;
             var slack = Math.Max(0, ((isLast ? 0.25 : 1) * height) - flow[start..end].Sum(b => b.Height));
-            sum += (100 * Math.Pow(slack / (0.2 * height), 3)) + (isLast ? 0 : flow[end - 1].BreakPenalty);
+            sum += (100 * Math.Pow(slack / ((flow[end - 1].EndsPart ? 0.35 : 0.2) * height), 3)) + (isLast ? 0 : flow[end - 1].BreakPenalty);
             start = end;
         }
         return sum;
