@@ -37,6 +37,7 @@ internal sealed class MeasureSprings
         Tail = SpacingCurve.Space(measure.Plan.Length - last.Onset, last.Shortest);
         ReachLeft = InkDistance.StaffReachLeft(columns[0]);
         ReachRight = InkDistance.StaffReachRight(last);
+        EndReaches = [.. Enumerable.Range(0, columns.Length - 1).TakeLast(LookBack).Select(i => (i, InkDistance.StaffReachRight(columns[i]))).Where(r => r.Item2 > 0)];
     }
 
     /// <summary>The measure.</summary>
@@ -56,6 +57,9 @@ internal sealed class MeasureSprings
 
     /// <summary>How far staff and tab ink of the last column reach to the right.</summary>
     public double ReachRight { get; }
+
+    /// <summary>How far staff and tab ink of the columns shortly before the last reach to the right: a dynamic alone may stand between them and the barline.</summary>
+    public ImmutableArray<(int Column, double Reach)> EndReaches { get; }
 
     // Notes that follow each other stand side by side: a head under the one before would read as a chord.
     private static void AddVoiceRods(VoicePlan voice, List<EventPlan> events, ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)

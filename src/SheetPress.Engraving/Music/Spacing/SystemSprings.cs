@@ -45,6 +45,7 @@ internal sealed class SystemSprings
             rows.Add(measure.Measure.Columns, firstNode, rods);
             var white = m + 1 < end && IsOpen(right, measures[m + 1]) ? OpenGap : BarlineGap;
             springs.Add(new Spring(0, measure.Tail * density, measure.ReachRight + white - right.Left));
+            foreach (var (column, reach) in measure.EndReaches) rods.Add(new Rod(firstNode + column, springs.Count, reach + white - right.Left));
             if (measure.Measure.LeastWidth > 0) rods.Add(new Rod(boundaryNode, springs.Count, left.Right + measure.Measure.LeastWidth - right.Left));
             bounds.Add(right);
         }

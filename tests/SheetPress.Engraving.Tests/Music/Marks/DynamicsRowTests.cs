@@ -35,6 +35,18 @@ public class DynamicsRowTests
         }
     }
 
+    // A hairpin that starts between the last slash of a bar and its barline stands there alone: the slash keeps its distance all the same.
+    [Fact]
+    public void A_note_keeps_its_distance_from_the_barline_past_a_dynamic()
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("E2:5/2 ", 8)), meter: "5/8", layout: StaffLayout.ChordChart,
+            frame: (i, m) => m with { Directions = [new Direction(new Fraction(3, 2), DirectionKind.Dynamic, "ppp"), new Direction(new Fraction(21, 10), DirectionKind.CrescendoStart), new Direction(new Fraction(5, 2), DirectionKind.HairpinStop)] });
+        for (var width = 50; width <= 100; width += 2)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"at {width}");
+        }
+    }
+
     [Fact]
     public void A_hairpin_can_be_seen()
     {
