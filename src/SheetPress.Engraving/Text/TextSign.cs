@@ -16,6 +16,11 @@ internal static class TextSign
     {
         length = 1;
         var c = text[index];
+        if (IsDouble(text, index))
+        {
+            length = 2;
+            return c == '♭' ? "csymAccidentalDoubleFlat" : "csymAccidentalDoubleSharp";
+        }
         switch (c)
         {
             case '♭': return "csymAccidentalFlat";
@@ -34,6 +39,15 @@ internal static class TextSign
             QuarterNote => "metNoteQuarterUp",
             _ => null,
         };
+    }
+
+    /// <summary>Whether two flats or two sharps in a row start at an index, which are one sign; of three the first stands alone.</summary>
+    internal static bool IsDouble(string text, int index)
+    {
+        if (text[index] is not ('♭' or '♯')) return false;
+        var end = index + 1;
+        while (end < text.Length && text[end] == text[index]) end++;
+        return (end - index) % 2 == 0;
     }
 
     /// <summary>Whether a glyph is a note rather than an accidental: a dot that follows it belongs to it.</summary>

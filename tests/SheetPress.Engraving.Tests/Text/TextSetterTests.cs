@@ -8,6 +8,8 @@ public class TextSetterTests
     [InlineData("B♮", "csymAccidentalNatural")]
     [InlineData("B\U0001D12B", "csymAccidentalDoubleFlat")]
     [InlineData("C\U0001D12A", "csymAccidentalDoubleSharp")]
+    [InlineData("B♭♭", "csymAccidentalDoubleFlat")]
+    [InlineData("F♯♯", "csymAccidentalDoubleSharp")]
     [InlineData("♩ = 92", "metNoteQuarterUp")]
     [InlineData("♪ = 92", "metNote8thUp")]
     public void Signs_of_music_come_from_the_music_font(string text, string glyph)
@@ -16,6 +18,11 @@ public class TextSetterTests
         piece.Marks.OfType<GlyphMark>().ShouldHaveSingleItem().Glyph.Name.ShouldBe(glyph);
         foreach (var mark in piece.Marks.OfType<TextMark>()) mark.Run.FallbackFamily.ShouldBeNull();
     }
+
+    /// <summary>Handbook rule, from memory: a triple sharp is a sharp before a double sharp.</summary>
+    [Fact]
+    public void Of_three_signs_the_first_stands_alone() =>
+        TextSetter.Set("F♯♯♯", TextFont.Serif, 10).Marks.OfType<GlyphMark>().Select(m => m.Glyph.Name).ShouldBe(["csymAccidentalSharp", "csymAccidentalDoubleSharp"]);
 
     [Fact]
     public void A_dot_after_a_note_belongs_to_it() =>

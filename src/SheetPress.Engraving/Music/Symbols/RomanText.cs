@@ -9,6 +9,9 @@ public static class RomanText
     private const double SmallShare = 0.74;
     private const double Rise = 0.24;
 
+    // White on both sides of a sign between a slash and a figure.
+    private const double SignGap = 0.05;
+
     /// <summary>Lays out a roman numeral given in plain text, with b and # (or ♭ and ♯) for accidentals.</summary>
     /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/3/ii".</param>
     /// <param name="size">Em of the numeral, in the unit of the drawing.</param>
@@ -32,7 +35,12 @@ public static class RomanText
             {
                 // The bass stands on the line, where it is no figure of the chord: V7/3/ii, V13/n2.
                 builder.Text("/", Font, size);
-                for (at++; Sign(roman[at]) is { } sign; at++) builder.Accidental(sign, size);
+                for (at++; Sign(roman[at]) is { } sign; at++)
+                {
+                    builder.X += SignGap * size;
+                    builder.Accidental(sign, size);
+                    builder.X += SignGap * size;
+                }
                 builder.Text(roman[at..end], Font, size);
                 at = end;
             }

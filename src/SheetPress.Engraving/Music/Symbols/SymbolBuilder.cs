@@ -29,7 +29,9 @@ internal sealed class SymbolBuilder(MarkRole role)
             var alteration = i == text.Length ? null : text[i] switch { '♭' => -1, '♯' => 1, '♮' => (int?)0, _ => null };
             if (i < text.Length && alteration is null) continue;
             if (i > start) Plain(text[start..i], font, size, rise);
-            if (alteration is { } sign) Accidental(sign, size, rise);
+            var isDouble = i < text.Length && TextSign.IsDouble(text, i);
+            if (alteration is { } sign) Accidental(isDouble ? 2 * sign : sign, size, rise);
+            if (isDouble) i++;
             start = i + 1;
         }
         return this;

@@ -20,7 +20,8 @@ internal static class TabRhythm
     private const double RestGap = 0.3;
 
     /// <summary>How far a rest moves away from a number on the outer line: to where the stems begin.</summary>
-    public const double RestDrop = StemGap - RestGap;
+    /// <param name="value">Its value. Whole and half rests stand there already: their own line is not to be taken for a string.</param>
+    public static double RestDrop(NoteValue value) => HasOwnLine(value) ? 0 : StemGap - RestGap;
 
     /// <summary>y of the bottom line.</summary>
     public static double BottomLine(int strings) => (strings - 1) * FretNumbers.LineDistance;
@@ -39,7 +40,7 @@ internal static class TabRhythm
         var above = e.Stem == StemDirection.Up;
         if (e.Event.IsRest)
         {
-            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, RestEdge(strings, above));
+            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, RestEdge(value, strings, above));
             return marks.ToImmutable();
         }
         var (start, end) = (StemStart(strings, above), StemEnd(strings, above));
@@ -60,9 +61,15 @@ internal static class TabRhythm
     /// <param name="e">The rest.</param>
     /// <param name="middle">x of the middle of the measure.</param>
     /// <param name="strings">Strings of the tab.</param>
-    public static GlyphMark CentredRest(EventPlan e, double middle, int strings) => Rest("restWholeLegerLine", middle, above: false, RestEdge(strings, above: false), e.Origin);
+    public static GlyphMark CentredRest(EventPlan e, double middle, int strings) => Rest("restWholeLegerLine", middle, above: false, RestEdge(e.Event.Value, strings, above: false), e.Origin);
 
-    private static double RestEdge(int strings, bool above) => above ? -RestGap : BottomLine(strings) + RestGap;
+    private static double RestEdge(NoteValue value, int strings, bool above)
+    {
+        var gap = HasOwnLine(value) ? StemGap : RestGap;
+        return above ? -gap : BottomLine(strings) + gap;
+    }
+
+    private static bool HasOwnLine(NoteValue value) => value.Base is NoteBase.Whole or NoteBase.Half;
 
     private static GlyphMark Rest(string name, double centre, bool above, double edge, MarkOrigin origin)
     {

@@ -21,7 +21,7 @@ internal static class TabRhythmDrawer
         {
             e.StemTip = end;
             if (e.Plan.IsCentred) canvas.Add(TabRhythm.CentredRest(e.Plan, (measure.InnerLeft + measure.InnerRight) / 2, strings));
-            var drop = e.Plan.Event.IsRest && StandsBesideNumber(measure, e, above ? 1 : strings) ? away * TabRhythm.RestDrop : 0;
+            var drop = e.Plan.Event.IsRest && StandsBesideNumber(measure, e, above ? 1 : strings) ? away * TabRhythm.RestDrop(e.Plan.Event.Value) : 0;
             canvas.AddAll(TabRhythm.MarksOf(e.Plan, strings).Select(m => m.Transform(1, e.X, drop)));
         }
         foreach (var group in measure.Plan.Voices[voice].Groups)
