@@ -14,7 +14,7 @@ namespace SheetPress.Theory;
 /// <item>reason: a short phrase for each <see cref="ScaleReason"/>. {key} is a key, {root} the root of the chord, {note} the tonic of the minor
 /// scale that is meant, {changed} the notes that leave the key.</item>
 /// <item>pattern: one or two sentences for each <see cref="ProgressionPatternKind"/>, numerals in square brackets as in <see cref="MarkedText"/>. {chords} are the chord symbols in order, {first} and {last}
-/// the outer ones, {key} the key of the moment, {goal} what is expected to follow, {from} and {to} the roots of the tritone, {third}, {seventh},
+/// the outer ones, {course} the way from one to the other, {key} the key of the moment, {goal} what is expected to follow, {from} and {to} the roots of the tritone, {third}, {seventh},
 /// {root} and {goalthird} notes, {other} the dominant that is replaced, {back} where a turnaround leads, {moment} nothing or, after a space, that a key
 /// does not stay.</item>
 /// <item>again: the same, short, where the sentence of the kind has been read already; a kind without such a line says all again.</item>
@@ -23,7 +23,7 @@ namespace SheetPress.Theory;
 /// chord in the seventh bar, {round}, {onward}, {ninth} and {tenth} the chords of the fourth, eighth, ninth and tenth bars, {notes} a scale.</item>
 /// <item>mode: the name of each <see cref="Mode"/> as it follows a tonic.</item>
 /// <item>word: "and" between the last two of a list, "nothing" for an empty one, "top" and "home" for where a turnaround leads, "moment" for a key that does
-/// not stay.</item>
+/// not stay, "course" for the way from {first} to {last} and "round" for the same where both are one chord.</item>
 /// </list>
 /// Phrases for functions and reasons have no capital and no full stop.
 /// </remarks>
@@ -77,6 +77,9 @@ public sealed class HarmonyWording
 
     /// <summary>Said of a key that does not stay.</summary>
     internal string ForAMoment => templates["word moment"];
+
+    /// <summary>The way from the first chord of a pattern to the last.</summary>
+    internal string Course(bool isRound) => templates[isRound ? "word round" : "word course"];
 
     /// <summary>A part of the description of a blues, by its name.</summary>
     internal string Blues(string part) => templates["blues " + part];

@@ -246,6 +246,7 @@ internal sealed class PatternFinder
 
         string Sentence(string template)
         {
+            template = HarmonyWording.Fill(template, "course", wording.Course(isRound: symbols[0] == symbols[^1]));
             var sentence = HarmonyWording.Fill(template, "chords", string.Join(" – ", symbols), "first", symbols[0], "last", symbols[^1]);
             return HarmonyWording.Fill(sentence, values);
         }

@@ -69,6 +69,10 @@ public class TheoryNotesTests
         notes.ShouldContain("**Bars 7–8:** From [Em7] to [G7] the roots climb in fourths again.");
     }
 
+    [Fact]
+    public void A_cycle_that_comes_back_to_its_chord_says_so() =>
+        Notes("C minor", "Cm7 | Fm7 | Bb7 | Ebmaj7 | Abmaj7 | Dm7b5 | G7 | Cm7").ShouldContain(n => n.Contains("From [Cm7] round to [Cm7] again each root is a fourth", StringComparison.Ordinal));
+
     // Six notes are read: of more, those stay that explain something new.
     [Fact]
     public void What_is_new_is_kept_before_what_was_explained()
