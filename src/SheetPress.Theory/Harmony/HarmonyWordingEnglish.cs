@@ -20,7 +20,7 @@ internal static class HarmonyWordingEnglish
         function BluesTonic: tonic with the blues seventh
         function BluesSubdominant: subdominant with the blues seventh
         function Borrowed: borrowed from {key}
-        function FlatSecond: neapolitan, on the flat second degree
+        function FlatSecond: Neapolitan, on the flat second degree
         function RaisedFourth: raised fourth degree, stands in for the subdominant
         function MajorTonicInMinor: tonic turned major
         function ModalColor: color chord of the {mode} mode
