@@ -78,7 +78,7 @@ internal sealed class PartWriter
         void Follow(int from, int to)
         {
             if (TempoPath.AtEnd(score.Measures[from], starts[from]) == starts[to]) return;
-            if (!score.Measures[to].Directions.Any(d => d.Kind == DirectionKind.Tempo && d.Offset == Fraction.Zero)) unsaid[to] = starts[to];
+            if (!score.Measures[to].Directions.BeginWith(DirectionKind.Tempo)) unsaid[to] = starts[to];
         }
         for (var i = 1; i < score.Measures.Length; i++) Follow(i - 1, i);
         for (var i = 1; i < order.Length; i++) Follow(order[i - 1], order[i]);

@@ -96,5 +96,5 @@ public static class ScoreBuilder
         return leaves || IsCoda(measures[index + 1]) ? Barline.Double : Barline.Single;
     }
 
-    private static bool IsCoda(FrameMeasure frame) => frame.Directions.Any(d => d.Kind == DirectionKind.Coda && d.Offset == Fraction.Zero);
+    private static bool IsCoda(FrameMeasure frame) => frame.Directions.BeginWith(DirectionKind.Coda);
 }

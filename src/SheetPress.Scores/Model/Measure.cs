@@ -73,6 +73,15 @@ public sealed record Direction(Fraction Offset, DirectionKind Kind, string Text 
     public static Direction OfEquation(Fraction offset, TempoEquation equation) => new(offset, DirectionKind.Tempo) { Equation = equation };
 }
 
+/// <summary>Questions to the marks of a measure.</summary>
+public static class MeasureDirections
+{
+    /// <summary>Whether a mark of a kind stands at the start of the measure.</summary>
+    /// <param name="directions">The marks of the measure.</param>
+    /// <param name="kind">The kind.</param>
+    public static bool BeginWith(this ImmutableArray<Direction> directions, DirectionKind kind) => directions.Any(d => d.Kind == kind && d.Offset == Fraction.Zero);
+}
+
 /// <summary>Barlines that can end a measure.</summary>
 public enum Barline
 {

@@ -45,7 +45,7 @@ internal sealed class ScaleChooser(Key key)
     {
         HarmonicFunction.Sliding when place.Chord.Quality.IsDominantSeventh() => "lydian dominant",
         // The triad is borrowed, but its minor seventh is in no mode from which it could be.
-        HarmonicFunction.Borrowed when place.Chord.Quality.IsDominantSeventh() && !Holds(new Scale(key.Tonic, place.BorrowedFrom!.Value.Scale()), place.Chord) => "lydian dominant",
+        HarmonicFunction.Borrowed when place.Chord.Quality.IsDominantSeventh() && !Holds(new Scale(key.Tonic, place.BorrowedFrom!.Value.Scale()), place.Chord.Tones.Select(t => t.Note)) => "lydian dominant",
         HarmonicFunction.BluesTonic or HarmonicFunction.BluesSubdominant => "mixolydian",
         HarmonicFunction.SubstituteDominant or HarmonicFunction.BackdoorDominant or HarmonicFunction.Chromatic => "lydian dominant",
         HarmonicFunction.PassingDiminished or HarmonicFunction.CommonToneDiminished => "whole-half diminished",
@@ -100,7 +100,7 @@ internal sealed class ScaleChooser(Key key)
     {
         if (place.KeyOfMoment is { } moment && CountOutside(scale, moment.Scale) == 0) return ScaleReason.KeyOfMoment;
         if (CountOutside(scale) == 0) return ScaleReason.KeyMode;
-        if (place.BorrowedFrom is { } mode && Holds(new Scale(key.Tonic, mode.Scale()), scale)) return ScaleReason.ParallelMode;
+        if (place.BorrowedFrom is { } mode && Holds(new Scale(key.Tonic, mode.Scale()), scale.Notes)) return ScaleReason.ParallelMode;
         return scale.Type.Name switch
         {
             "phrygian dominant" => ScaleReason.HarmonicMinorFifthMode,
@@ -114,17 +114,7 @@ internal sealed class ScaleChooser(Key key)
         };
     }
 
-    private static bool Holds(Scale outer, Scale inner)
-    {
-        foreach (var note in inner.Notes) if (!outer.ContainsSound(note)) return false;
-        return true;
-    }
-
-    private static bool Holds(Scale scale, Chord chord)
-    {
-        foreach (var tone in chord.Tones) if (!scale.ContainsSound(tone.Note)) return false;
-        return true;
-    }
+    private static bool Holds(Scale scale, IEnumerable<NoteName> notes) => notes.All(scale.ContainsSound);
 
     private static ScaleType? Find(ImmutableArray<ScaleType> types, string name)
     {

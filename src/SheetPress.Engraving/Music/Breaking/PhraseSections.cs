@@ -32,10 +32,8 @@ internal static class PhraseSections
         || HasMark(context);
 
     /// <summary>Whether a rehearsal mark stands at the start of a measure.</summary>
-    public static bool HasMark(MeasureContext context) => StartsWith(context, DirectionKind.Rehearsal);
+    public static bool HasMark(MeasureContext context) => context.Measure.Directions.BeginWith(DirectionKind.Rehearsal);
 
     /// <summary>Whether the coda starts with a measure.</summary>
-    public static bool IsCoda(MeasureContext context) => StartsWith(context, DirectionKind.Coda);
-
-    private static bool StartsWith(MeasureContext context, DirectionKind kind) => context.Measure.Directions.Any(d => d.Kind == kind && d.Offset == Fraction.Zero);
+    public static bool IsCoda(MeasureContext context) => context.Measure.Directions.BeginWith(DirectionKind.Coda);
 }
