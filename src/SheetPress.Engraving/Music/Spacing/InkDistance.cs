@@ -15,6 +15,9 @@ internal static class InkDistance
     /// <summary>Lanes that are rows of text.</summary>
     public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic];
 
+    /// <summary>Lanes whose texts stand for several notes and may be longer than them.</summary>
+    public static ReadOnlySpan<Lane> LongTexts => [Lane.Chord, Lane.Roman];
+
     /// <summary>Least distance of two columns for ink in staff and tab; negative infinity when none faces the other.</summary>
     public static double Between(Column left, Column right)
     {

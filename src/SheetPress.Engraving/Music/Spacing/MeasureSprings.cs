@@ -9,6 +9,9 @@ internal sealed class MeasureSprings
     // Staff and tab columns are compared with this many columns before them: ink that passes over or under a neighbour.
     private const int LookBack = 3;
 
+    // A measure is widened as a whole for its texts at most this much; what they need beyond it stands under them alone.
+    private const double MostWidened = 1.5;
+
     // White between a note and the next of its voice, however far above or below it stands.
     private const double NextNoteGap = 0.15;
 
@@ -35,6 +38,7 @@ internal sealed class MeasureSprings
         Rods = rods.ToImmutable();
         var last = columns[^1];
         Tail = SpacingCurve.Space(measure.Plan.Length - last.Onset, last.Shortest);
+        WidthForTexts = ForTexts(columns, Inner, Tail);
         ReachLeft = InkDistance.StaffReachLeft(columns[0]);
         ReachRight = InkDistance.StaffReachRight(last);
         EndReaches = [.. Enumerable.Range(0, columns.Length - 1).TakeLast(LookBack).Select(i => (i, InkDistance.StaffReachRight(columns[i]))).Where(r => r.Item2 > 0)];
@@ -51,6 +55,12 @@ internal sealed class MeasureSprings
 
     /// <summary>Natural space from the last column to the end of the measure.</summary>
     public double Tail { get; }
+
+    /// <summary>
+    /// How wide the whole measure has to be for its longest chord symbol or numeral, in terms of its natural width: shared by all its
+    /// notes, or the beats under that text would look slower than the others. 0 without such texts.
+    /// </summary>
+    public double WidthForTexts { get; }
 
     /// <summary>How far staff and tab ink of the first column reach to the left.</summary>
     public double ReachLeft { get; }
@@ -75,6 +85,24 @@ internal sealed class MeasureSprings
             if (before is { Event.Connection: Connection.Slide, Heads.IsEmpty: false } && !e.Heads.IsEmpty && InkDistance.Has(columns[from], Lane.Staff)) rods.Add(new Rod(from, to, SlideDrawer.Distance(before, e, events)));
             (before, from) = (e, to);
         }
+    }
+
+    private static double ForTexts(ImmutableArray<Column> columns, ImmutableArray<Spring> springs, double tail)
+    {
+        var share = 0.0;
+        foreach (var lane in InkDistance.LongTexts)
+        {
+            var (before, natural) = (-1, 0.0);
+            for (var i = 0; i < columns.Length; i++)
+            {
+                if (i > 0) natural += springs[i - 1].At(1);
+                if (!InkDistance.Has(columns[i], lane)) continue;
+                if (before >= 0) share = Math.Max(share, InkDistance.InRow(columns[before], columns[i], lane) / natural);
+                (before, natural) = (i, 0);
+            }
+            if (before >= 0) share = Math.Max(share, InkDistance.ReachRight(columns[before], lane) / (natural + tail));
+        }
+        return Math.Min(share, MostWidened);
     }
 
     private static void AddRowRods(ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)

@@ -21,7 +21,7 @@ internal sealed class SystemSprings
     /// <param name="boundaries">Lays out the boundaries.</param>
     /// <param name="first">First measure of the system.</param>
     /// <param name="end">The measure after its last.</param>
-    /// <param name="density">Factor of all elastic space.</param>
+    /// <param name="density">Factor of all elastic space. Below 1 measures are not kept even under their texts: there is no room to be even.</param>
     public SystemSprings(ImmutableArray<MeasureSprings> measures, BoundaryCache boundaries, int first, int end, double density)
     {
         (First, End) = (first, end);
@@ -40,11 +40,12 @@ internal sealed class SystemSprings
             springs.Add(m > first && IsOpen(left, measure) ? new Spring(0, 0, measure.ReachLeft) : Opening(left, measure, density));
             var firstNode = springs.Count;
             starts.Add(firstNode);
-            foreach (var spring in measure.Inner) springs.Add(spring with { Elastic = spring.Elastic * density });
+            var forTexts = density < 1 ? 0 : measure.WidthForTexts;
+            foreach (var spring in measure.Inner) springs.Add(Widened(spring, forTexts, density));
             foreach (var rod in measure.Rods) rods.Add(new Rod(rod.From + firstNode, rod.To + firstNode, rod.Distance));
             rows.Add(measure.Measure.Columns, firstNode, rods);
             var white = m + 1 < end && IsOpen(right, measures[m + 1]) ? OpenGap : BarlineGap;
-            springs.Add(new Spring(0, measure.Tail * density, measure.ReachRight + white - right.Left));
+            springs.Add(Widened(new Spring(0, measure.Tail, measure.ReachRight + white - right.Left), forTexts, density));
             foreach (var (column, reach) in measure.EndReaches) rods.Add(new Rod(firstNode + column, springs.Count, reach + white - right.Left));
             if (measure.Measure.LeastWidth > 0) rods.Add(new Rod(boundaryNode, springs.Count, left.Right + measure.Measure.LeastWidth - right.Left));
             bounds.Add(right);
@@ -93,6 +94,12 @@ internal sealed class SystemSprings
         for (var i = 0; i < lengths.Length; i++) positions[i + 1] = positions[i] + lengths[i];
         return positions;
     }
+
+    private static Spring Widened(Spring spring, double forTexts, double density) => spring with
+    {
+        Elastic = spring.Elastic * Math.Max(forTexts, 1) * density,
+        Least = Math.Max(spring.Least, spring.Elastic * forTexts),
+    };
 
     // Nothing stands where a measure is divided within a system.
     private static bool IsOpen(Boundary boundary, MeasureSprings next) => boundary.Strokes.IsEmpty && next.Measure.Plan.Context.IsContinued;
