@@ -34,7 +34,11 @@ internal sealed class SystemBreaker
 
     // Who plays from a chart follows its form: lines that keep to the phrases matter more there than even spacing.
     private const double ChartPhrases = 3;
+
+    // A part with a mark of its own, after a part of a phrase or more, is found at once where it begins a line.
+    private const double PartWithin = 1.2;
     private const double ChartPartWithin = 2;
+    private const int Phrase = 4;
 
     // A measure divided over two systems is the last resort, but better than a system beyond the limits.
     private const double WithinMeasure = 8;
@@ -143,12 +147,15 @@ internal sealed class SystemBreaker
         return new LineCost(Badness(ratio) + Crampedness(springs, width) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
     }
 
-    // A part with a mark of its own that does not begin a line of a chart is hard to find.
     private double PartsWithin(int first, int end)
     {
-        if (!_isChart) return 0;
         var cost = 0.0;
-        for (var i = first + 1; i < end; i++) if (PhraseSections.HasMark(_contexts[i])) cost += ChartPartWithin;
+        for (var i = first + 1; i < end; i++)
+        {
+            if (!PhraseSections.HasMark(_contexts[i])) continue;
+            if (_isChart) cost += ChartPartWithin;
+            else if (_positions[i - 1] >= Phrase - 1) cost += PartWithin;
+        }
         return cost;
     }
 
@@ -167,7 +174,7 @@ internal sealed class SystemBreaker
         if (_count is { } fixedCount) return FixedCountCost(at, fixedCount);
         var position = _positions[at];
         if (position == 0) return AtSection;
-        return position % 4 == 0 ? 0 : (_isChart ? ChartPhrases : 1) * (position % 2 == 0 ? AfterTwo : Elsewhere);
+        return position % Phrase == 0 ? 0 : (_isChart ? ChartPhrases : 1) * (position % 2 == 0 ? AfterTwo : Elsewhere);
     }
 
     private double FixedCountCost(int at, int count)

@@ -54,6 +54,18 @@ public class SystemBreakerTests
         }
     }
 
+    // Two parts of eight bars each, of which six fit a line well.
+    [Fact]
+    public void A_part_with_a_mark_begins_a_line()
+    {
+        static FrameMeasure Frame(int i, FrameMeasure m) => i == 8 ? m with { Directions = [new Direction(0, DirectionKind.Rehearsal, "B")] } : m;
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("E2:2 A2:2 ", 16)), frame: Frame);
+        for (var width = 70; width <= 130; width += 4)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.ShouldContain(s => s.FirstMeasure == 8, $"at {width}");
+        }
+    }
+
     [Fact]
     public void Systems_of_equal_measures_look_alike()
     {
