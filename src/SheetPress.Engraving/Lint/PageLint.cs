@@ -8,6 +8,9 @@ public static class PageLint
     // Page number and footer take this much above the bottom margin.
     private const double FooterHeight = 10;
 
+    // Staff space in millimetres where a page has no notes.
+    private const double UsualStaffSpace = 1.75;
+
     /// <summary>Checks every page of a document.</summary>
     /// <param name="document">The document.</param>
     /// <param name="margin">Margin in millimetres that no ink may enter.</param>
@@ -27,18 +30,21 @@ public static class PageLint
     public static IEnumerable<LintFinding> Check(Page page, double margin)
     {
         var marks = page.Drawing.Marks;
-        var unit = StaffSpaceOf(marks);
+        var unit = StaffSpaceOf(marks, UsualStaffSpace);
         return InkLint.Check(marks, unit)
-            .Concat(Systems(marks).SelectMany(s => NoteLint.Check(s, unit).Concat(BarlineLint.Check(s, unit))))
+            .Concat(Systems(marks).SelectMany(s => Notes(s, StaffSpaceOf(s, unit))))
             .Concat(TextSizeLint.Check(marks, 1))
             .Concat(TextLint.Check(marks))
             .Concat(Margins(page, margin))
             .Concat(Titles(page, margin));
     }
 
-    /// <summary>Length of a staff space: that of the noteheads, since a tab clef is fitted to its lines; the handout's when there are none.</summary>
-    private static double StaffSpaceOf(ImmutableArray<Mark> marks) =>
-        marks.OfType<GlyphMark>().Where(m => m.Role is MarkRole.Notehead).Select(m => m.StaffSpace).DefaultIfEmpty(1.75).Max();
+    // Exercises of one page may differ in staff size: what is said of notes is measured in their own.
+    private static IEnumerable<LintFinding> Notes(List<Mark> system, double unit) => NoteLint.Check(system, unit).Concat(BarlineLint.Check(system, unit));
+
+    // Length of a staff space: that of the noteheads, since a tab clef is fitted to its lines.
+    private static double StaffSpaceOf(IEnumerable<Mark> marks, double without) =>
+        marks.OfType<GlyphMark>().Where(m => m.Role is MarkRole.Notehead).Select(m => m.StaffSpace).DefaultIfEmpty(without).Max();
 
     // The marks of a system follow each other on the display list; between two exercises stands something else.
     private static IEnumerable<List<Mark>> Systems(ImmutableArray<Mark> marks)

@@ -69,6 +69,16 @@ public class LintRuleTests
     [InlineData(5.5, false)]
     public void Stems_have_their_length(double length, bool isFine) => WithStem(length).Check().Any(f => f.Rule == LintRule.Stem).ShouldBe(!isFine);
 
+    // A short stem is no fault for being small, under an exercise on a larger staff; nor is a much too short one hidden by it.
+    [Theory]
+    [InlineData(2.6, true)]
+    [InlineData(2.3, false)]
+    public void Stems_are_measured_in_the_staff_size_of_their_exercise(double length, bool isFine)
+    {
+        var small = WithStem(length).Drawing.Marks.Select(m => m.Transform(0.8, 20, 160));
+        LintSamples.Page([LintSamples.Text("Smaller", 20, 150, 3.5), .. small]).Check().Any(f => f.Rule == LintRule.Stem).ShouldBe(!isFine);
+    }
+
     // Common practice, from memory: a beam rises a space and a quarter at the most.
     [Theory]
     [InlineData(1.2, 0)]

@@ -19,7 +19,7 @@ internal sealed class SystemBreaker
 
     // Measures held apart by their texts and accidentals alone look cramped although they are hardly squeezed: what counts then is
     // how little is left of the free space between them. Half of it gone costs one unit.
-    private const double CrampedUnit = 0.5;
+    private const double CrampedUnit = 0.35;
 
     // Neighbouring systems that are set very differently spoil a page.
     private const double Unlike = 1.5;
