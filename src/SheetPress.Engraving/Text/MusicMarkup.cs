@@ -42,8 +42,9 @@ public static class MusicMarkup
     private static ImmutableArray<Inline> ReadGroup(string content, bool isDegrees)
     {
         var parts = ImmutableArray.CreateBuilder<Inline>();
-        foreach (var word in content.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in MarkedText.Symbols(content))
         {
+            if (word.Length == 0) continue;
             Inline? part = word is "|" or "–" or "-" ? new TextInline(word == "-" ? "–" : word)
                 : isDegrees ? (Degree.TryParse(word, out var degree) ? new DegreeInline(degree) : null)
                 : ReadHarmony(word);
@@ -56,6 +57,7 @@ public static class MusicMarkup
 
     private static Inline? ReadHarmony(string word) =>
         word[0] is >= 'A' and <= 'G' && Chord.TryParse(word, out var chord) ? new ChordInline(chord)
-        : RomanNumeral.TryParse(word, out _) ? new RomanInline(word)
+        // As it was written, but for a bass and a degree behind slashes that look alike.
+        : RomanNumeral.TryParse(word, out var numeral) ? new RomanInline(numeral is { Bass: not null, Target: not null } ? numeral.ToString() : word)
         : null;
 }

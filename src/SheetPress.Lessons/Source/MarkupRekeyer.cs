@@ -32,7 +32,7 @@ internal static class MarkupRekeyer
 
     private static string? MoveGroup(string group, KeyTransposition rekeying)
     {
-        var words = group.Split(' ');
+        var words = MarkedText.Symbols(group).ToArray();
         for (var i = 0; i < words.Length; i++)
         {
             if (words[i] is "" or "|" or "-" or "–" || RomanNumeral.TryParse(words[i], out _)) continue;

@@ -86,11 +86,13 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
         return WithRoot(chord, Near(chord.Root, key.Fifths - 6, key.Fifths + (leads ? 10 : 6)));
     }
 
-    // The same chord by sound on another spelling of its root, the bass spelled near it.
+    // The same chord by sound on another spelling of its root. The bass moves along, so that it is the degree of the chord that was written:
+    // A#7/G# is a chord over its seventh, and so is Bb7/Ab. Beyond the double-flat seventh and the sharp seventh it takes its other spelling.
     private static Chord WithRoot(Chord chord, NoteName root)
     {
-        if (root == chord.Root && chord.Bass is null) return chord;
-        return new Chord(root, chord.Quality, chord.Bass is { } bass ? Near(bass, root.Fifths - 9, root.Fifths + 12) : null);
+        if (chord.Bass is not { } bass) return root == chord.Root ? chord : chord with { Root = root };
+        var written = NoteName.FromFifths(root.Fifths + bass.Fifths - chord.Root.Fifths);
+        return new Chord(root, chord.Quality, Near(written, root.Fifths - 9, root.Fifths + 12));
     }
 
     // The spelling of a note that lies between two places on the line of fifths, at least twelve apart.

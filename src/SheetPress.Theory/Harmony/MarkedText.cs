@@ -19,6 +19,20 @@ public static class MarkedText
         return $"[{numeral}]";
     }
 
+    /// <summary>The symbols of such brackets, parted by blanks; "V7/3 of ii" is one of them. Two blanks in a row part an empty one.</summary>
+    public static IReadOnlyList<string> Symbols(string group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        var symbols = new List<string>(group.Split(' '));
+        for (var i = 1; i + 1 < symbols.Count; i++)
+        {
+            if (symbols[i] != "of") continue;
+            symbols[i - 1] += RomanNumeral.Of + symbols[i + 1];
+            symbols.RemoveRange(i, 2);
+        }
+        return symbols;
+    }
+
     /// <summary>The sentence in plain text, with real flat and sharp signs: "B♭maj7". Brackets that hold neither chord nor numeral stay.</summary>
     public static string Plain(string text)
     {

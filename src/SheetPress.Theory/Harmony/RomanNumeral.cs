@@ -15,10 +15,13 @@ namespace SheetPress.Theory;
 /// <para>What follows the numeral is the suffix of a chord symbol, not a figured bass: "I6" is a sixth chord. In small numerals the m is left
 /// out: "ii7" is a minor seventh. A slash leads to the bass as a degree of the chord ("I/3"; "V7/7" is the chord's own seventh, "n7" a
 /// major seventh in spite of it) or to the degree that the chord is applied to ("V7/ii", counted in the minor key of a small target, the major
-/// key of a capital one). Where there are both, the bass stands with its chord, before the degree: "V7/3/ii".</para>
+/// key of a capital one). Where there are both, the slash is the bass and a word leads to the degree: "V7/3 of ii".</para>
 /// </remarks>
 public sealed record RomanNumeral
 {
+    /// <summary>The word that leads to the degree that a chord with a bass is applied to, with its blanks.</summary>
+    internal const string Of = " of ";
+
     private static readonly string[] Capitals = ["I", "II", "III", "IV", "V", "VI", "VII"];
     private static readonly string[] Smalls = ["i", "ii", "iii", "iv", "v", "vi", "vii"];
 
@@ -124,7 +127,7 @@ public sealed record RomanNumeral
         return new(interval.Number, alteration);
     }
 
-    /// <summary>The canonical form: "iiø7", "V7/ii", "bVIImaj7". ° and ø are used, flats and sharps are b and #.</summary>
+    /// <summary>The canonical form: "iiø7", "V7/ii", "V7/3 of ii", "bVIImaj7". ° and ø are used, flats and sharps are b and #.</summary>
     public override string ToString()
     {
         var text = new StringBuilder();
@@ -132,7 +135,8 @@ public sealed record RomanNumeral
         text.Append((IsSmall ? Smalls : Capitals)[Number - 1]);
         text.Append(RomanSuffix.Write(Quality));
         if (Bass is { } bass) text.Append('/').Append(BassText(bass));
-        if (Target is not null) text.Append('/').Append(Target);
+        // Two slashes would look alike.
+        if (Target is not null) text.Append(Bass is null ? "/" : Of).Append(Target);
         return text.ToString();
     }
 

@@ -2,8 +2,9 @@ namespace SheetPress.Theory;
 
 /// <summary>
 /// Reads roman numerals by the conventions of <see cref="RomanNumeral"/>: "ii7 V7 Imaj7", "iiø7", "iim7b5", "viio7", "V7/ii", "bVII7",
-/// "#IVø7", "V7sus4", "I/3", "V7/3/ii". Capitals with a minor suffix ("IIm7") are the same as small letters. ♭ and b, ♯ and # are alike. A bass
-/// behind the degree that the chord is applied to ("V7/ii/3") is read as the chord's own, since a degree that is no chord has none.
+/// "#IVø7", "V7sus4", "I/3", "V7/3 of ii". Capitals with a minor suffix ("IIm7") are the same as small letters. ♭ and b, ♯ and # are alike. The
+/// degree that a chord is applied to may stand behind a slash or behind "of" ("V7 of ii", "V7/3/ii"). A bass behind it ("V7/ii/3") is read as
+/// the chord's own, since a degree that is no chord has none.
 /// </summary>
 public static class RomanNumeralParser
 {
@@ -23,16 +24,19 @@ public static class RomanNumeralParser
         var (numeral, error) = ReadNumeral(symbol, ref at);
         if (numeral is null) return error!;
         if (at == symbol.Length) return new() { Numeral = numeral };
-        // Numerals are read up to a slash, so one stands here, and a bass behind it.
+        if (IsOf(symbol, at)) return Error(at + RomanNumeral.Of.Length, NoDegree);
+        // Numerals are read up to a slash or "of", so one stands here, and a bass behind it.
         if (numeral.Target is null || numeral.Bass is not null || symbol.IndexOf('/', at + 1) >= 0)
         {
-            return Error(at + 1, "The bass is written once, behind the chord and before the degree that it is applied to, as in V7/3/ii");
+            return Error(at + 1, "The bass is written once, behind the chord and before the degree that it is applied to, as in V7/3 of ii");
         }
         var bassAt = at + 1;
-        return ReadBass(symbol, ref at, numeral.Quality, out var bass)
+        return ReadBass(symbol, ref at, numeral.Quality, out var bass) && at == symbol.Length
             ? new() { Numeral = new(numeral.Number, numeral.Alteration, numeral.Quality, numeral.Target, bass) }
             : Error(bassAt, NoBass);
     }
+
+    private const string NoDegree = "After of comes the degree that the chord is applied to, as in V7/3 of ii";
 
     private const string NoBass = "After the slash comes the degree that the chord is applied to, as in V7/ii, or the bass as a degree of the chord, as in I/3";
 
@@ -49,31 +53,38 @@ public static class RomanNumeralParser
         var (quality, error) = ReadQuality(text, ref at, small, text[start..at]);
         if (quality is null) return (null, error);
         Degree? bass = null;
-        if (!isTarget && at < text.Length && !SlashLeadsToNumeral(text, at))
+        if (!isTarget && at < text.Length && !IsOf(text, at) && NumeralBehind(text, at) == 0)
         {
             var bassAt = at + 1;
             if (!ReadBass(text, ref at, quality, out var read)) return (null, Error(bassAt, NoBass));
             bass = read;
         }
         RomanNumeral? target = null;
-        if (SlashLeadsToNumeral(text, at))
+        if (NumeralBehind(text, at) is > 0 and var behind)
         {
-            at++;
+            at = behind;
             (target, error) = ReadNumeral(text, ref at, isTarget: true);
             if (target is null) return (null, error);
         }
         return (new RomanNumeral(number, alteration, quality, target, bass), null);
     }
 
-    private static bool SlashLeadsToNumeral(string text, int at)
+    private static bool IsOf(string text, int at) => string.CompareOrdinal(text, at, RomanNumeral.Of, 0, RomanNumeral.Of.Length) == 0;
+
+    // Where the numeral begins that a slash or "of" leads to; 0 where neither leads to one.
+    private static int NumeralBehind(string text, int at)
     {
-        if (at >= text.Length || text[at++] != '/') return false;
+        if (at >= text.Length) return 0;
+        var isOf = IsOf(text, at);
+        if (!isOf && text[at] != '/') return 0;
+        var start = at += isOf ? RomanNumeral.Of.Length : 1;
         ReadSigns(text, ref at);
-        return at < text.Length && "IViv".Contains(text[at], StringComparison.Ordinal);
+        return at < text.Length && "IViv".Contains(text[at], StringComparison.Ordinal) ? start : 0;
     }
 
     private static (ChordQuality? Quality, RomanNumeralParseResult? Error) ReadQuality(string text, ref int at, bool small, string letters)
     {
+        if (text.IndexOf(RomanNumeral.Of, at, StringComparison.Ordinal) is >= 0 and var end) text = text[..end];
         var minor = small && RomanSuffix.NeedsMinor(text.AsSpan(at));
         // Small letters say "minor": the suffix is read as if an m stood before it.
         var source = minor ? string.Concat(text.AsSpan(0, at), "m", text.AsSpan(at)) : text;
@@ -96,13 +107,13 @@ public static class RomanNumeralParser
         return (ChordQualities.Of(shape), null);
     }
 
-    // The bass behind a slash, up to the next one.
+    // The bass behind a slash, up to the next one or to "of".
     private static bool ReadBass(string text, ref int at, ChordQuality quality, out Degree bass)
     {
         bass = default;
         var start = at + 1;
-        var end = text.IndexOf('/', start);
-        if (end < 0) end = text.Length;
+        var length = text.AsSpan(start).IndexOfAny('/', ' ');
+        var end = length < 0 ? text.Length : start + length;
         if (start >= end || text[start] is 'R' or 'r') return false;
         var natural = text[start] is 'n' or '♮';
         if (!Degree.TryParse(text[(natural ? start + 1 : start)..end], out bass) || bass.Number > 7) return false;

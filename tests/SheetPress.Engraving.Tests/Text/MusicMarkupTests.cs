@@ -22,8 +22,13 @@ public class MusicMarkupTests
     public void Brackets_hold_numerals_too() =>
         MusicMarkup.Read("[iiø7 | V7 | i]").OfType<RomanInline>().Select(r => r.Roman).ShouldBe(["iiø7", "V7", "i"]);
 
+    [Fact]
+    public void A_numeral_with_a_bass_and_a_degree_has_a_word_between() =>
+        MusicMarkup.Read("[V7/3 of ii | V7/3/ii | V7/ii]").OfType<RomanInline>().Select(r => r.Roman).ShouldBe(["V7/3 of ii", "V7/3 of ii", "V7/ii"]);
+
     [Theory]
     [InlineData("[not music]")]
+    [InlineData("[one of two]")]
     [InlineData("[Cm7 and more]")]
     [InlineData("{x}")]
     [InlineData("[]")]

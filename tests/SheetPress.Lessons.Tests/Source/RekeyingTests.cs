@@ -42,11 +42,11 @@ public class RekeyingTests
     public void Moves_all_that_names_a_chord_or_note_and_leaves_what_holds_in_every_key()
     {
         var text = MarkedLesson.With("progression: |\n  Cm7 | [key Eb major] Bb7/D Ebmaj7 | V7/ii N.C. |")
-            + "notes: \"[Cm7] to [Bb7 | Ebmaj7], {b3}, [V7 i], [see here](x) and [C then what]\"\n"
+            + "notes: \"[Cm7] to [Bb7 | Ebmaj7], {b3}, [V7 i], [V7/3 of ii | Dm], [see here](x) and [C then what]\"\n"
             + "diagrams:\n  - Cm7\n  - C natural minor\n  - scale: key\n  - chord: V7\n  - shape: 4:3 3:5\n    caption: the [Cm] shape\n";
         var lesson = Rekeyed(text, "D minor");
         ProgressionText.Of(lesson.Progression).ShouldBe("<4/4> Dm7:4 | <F major> C7/E:2 Fmaj7:2 | D7:2 N.C.:2");
-        lesson.Notes.ShouldBe("[Dm7] to [C7 | Fmaj7], {b3}, [V7 i], [see here](x) and [C then what]");
+        lesson.Notes.ShouldBe("[Dm7] to [C7 | Fmaj7], {b3}, [V7 i], [V7/3 of ii | Em], [see here](x) and [C then what]");
         lesson.Diagrams.Select(d => d.Chord?.ToString() ?? d.Scale?.ToString() ?? string.Join(' ', d.Positions.Select(p => $"{p.String}:{p.Fret}")))
             .ShouldBe(["Dm7", "D natural minor", "D natural minor", "A7", "4:5 3:7"]);
         lesson.Diagrams[^1].Caption.ShouldBe("the [Dm] shape");

@@ -189,8 +189,25 @@ public class HarmonicAnalysisTests
         analysis.Length.ShouldBe(4);
         analysis[1].ShouldBeNull();
         analysis[0]!.Roman.ShouldBe("V7/ii");
-        analysis[2]!.Roman.ShouldBe("V7/3/ii");
+        analysis[2]!.Roman.ShouldBe("V7/3 of ii");
         HarmonicAnalysis.Analyze([], Key.Parse("C major")).ShouldBeEmpty();
+    }
+
+    // The bass is the degree of the chord that its spelling says, also where the key reads the root in its other spelling.
+    [Theory]
+    [InlineData("F major", "Bb7/Ab", "IV7/7")]
+    [InlineData("F major", "A#7/G#", "IV7/7")]
+    [InlineData("F major", "Bb7/G#", "IV7/#6")]
+    [InlineData("F major", "A#7/E#", "IV7/5")]
+    [InlineData("C major", "C/Bb", "I/b7")]
+    [InlineData("C major", "C/A#", "I/#6")]
+    [InlineData("E major", "Ab/Gb", "III/b7")]
+    [InlineData("E major", "G#/F#", "III/b7")]
+    [InlineData("E major", "Ab/Fb", "III/b6")]
+    public void The_bass_is_named_by_its_spelling(string key, string chord, string roman)
+    {
+        var analysis = HarmonicAnalysis.Analyze([Chord.Parse(chord)], Key.Parse(key));
+        analysis[0]!.Roman.ShouldBe(roman);
     }
 
     // Guide tones: third and seventh, or what stands for them. Common practice.

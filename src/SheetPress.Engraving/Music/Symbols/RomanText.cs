@@ -13,7 +13,7 @@ public static class RomanText
     private const double SignGap = 0.05;
 
     /// <summary>Lays out a roman numeral given in plain text, with b and # (or ♭ and ♯) for accidentals.</summary>
-    /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/3/ii".</param>
+    /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/3 of ii".</param>
     /// <param name="size">Em of the numeral, in the unit of the drawing.</param>
     public static SymbolLayout Layout(string roman, double size)
     {
@@ -33,7 +33,7 @@ public static class RomanText
             }
             else if (BassEnd(roman, at) is var end and > 0)
             {
-                // The bass stands on the line, where it is no figure of the chord: V7/3/ii, V13/n2.
+                // The bass stands on the line, where it is no figure of the chord: V7/3 of ii, V13/n2.
                 builder.Text("/", Font, size);
                 for (at++; Sign(roman[at]) is { } sign; at++)
                 {
@@ -43,6 +43,12 @@ public static class RomanText
                 }
                 builder.Text(roman[at..end], Font, size);
                 at = end;
+            }
+            else if (roman[at] == ' ' && roman.IndexOf(' ', at + 1) is > 0 and var after)
+            {
+                // The word that leads to the degree, with its blanks.
+                builder.Text(roman[at..(after + 1)], Font, size);
+                at = after + 1;
             }
             else if (roman[at] is '/' or ' ')
             {

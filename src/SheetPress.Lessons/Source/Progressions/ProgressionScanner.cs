@@ -7,6 +7,9 @@ namespace SheetPress.Lessons;
 /// <param name="bag">Where problems go.</param>
 internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
 {
+    // Leads from a numeral to the degree that it is applied to.
+    private const string Of = " of ";
+
     /// <summary>The tokens in order.</summary>
     public ImmutableArray<ProgressionToken> Scan(LocatedText text)
     {
@@ -84,6 +87,9 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
         return at < value.Length && value[at] == '|';
     }
 
+    private bool IsOf(LocatedText text, int at) =>
+        string.CompareOrdinal(text.Value, at, Of, 0, Of.Length) == 0 && at + Of.Length < text.Length && !char.IsWhiteSpace(text.Value[at + Of.Length]) && !IsLineEnd(text, at + Of.Length - 1);
+
     private int MarkEnd(LocatedText text, int at)
     {
         while (at < text.Length)
@@ -95,7 +101,7 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
         return at;
     }
 
-    // A comma inside brackets belongs to the chord: C7(b9,#11). So does a space there: C7 is over, C7(b9 b13) is not.
+    // A comma inside brackets belongs to the chord: C7(b9,#11). So does a space there: C7 is over, C7(b9 b13) is not; nor is V7/3 of ii.
     private int WordEnd(LocatedText text, int at)
     {
         var depth = 0;
@@ -104,7 +110,8 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
         {
             var sign = value[at];
             if (sign is '|' or '[' || IsLineEnd(text, at) || (sign == ':' && IsBarSign(value, at))) break;
-            if (depth == 0 && (char.IsWhiteSpace(sign) || sign == ',')) break;
+            if (depth == 0 && IsOf(text, at)) at += Of.Length;
+            else if (depth == 0 && (char.IsWhiteSpace(sign) || sign == ',')) break;
             if (sign == '(' && value.AsSpan(at).IndexOf(')') >= 0) depth++;
             else if (sign == ')' && depth-- == 0) break;
             at++;

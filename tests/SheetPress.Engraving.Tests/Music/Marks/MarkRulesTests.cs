@@ -162,8 +162,9 @@ public class MarkRulesTests
 
     /// <summary>The figures of a chord are raised (common practice); its bass is none of them and stands on the line, full size, before the degree that follows.</summary>
     [Theory]
-    [InlineData("V7/3/ii", "V ↑7 / 3 / ii")]
-    [InlineData("V13b9/5/V", "V ↑13 ↑9 / 5 / V")]
+    [InlineData("V7/ii", "V ↑7 / ii")]
+    [InlineData("V7/3 of ii", "V ↑7 / 3  of  ii")]
+    [InlineData("V13b9/5 of V", "V ↑13 ↑9 / 5  of  V")]
     [InlineData("I/3", "I / 3")]
     [InlineData("I6/9", "I ↑6 / ↑9")]
     public void The_bass_of_a_numeral_stands_on_the_line(string roman, string drawn)

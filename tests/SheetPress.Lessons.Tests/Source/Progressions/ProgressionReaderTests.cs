@@ -197,6 +197,7 @@ public class ProgressionReaderTests
     [InlineData("C minor", "i7 | iiø7 V7 | i", "<4/4> Cm7:4 | Dm7b5:2 G7:2 | Cm:4")]
     [InlineData("G major", "Imaj7 vi7 | ii7 V7/V", "<4/4> Gmaj7:2 Em7:2 | Am7:2 A7:2")]
     [InlineData("D dorian", "i7 IV7 | bVII", "<4/4> Dm7:2 G7:2 | C:4")]
+    [InlineData("G major", "I V7/3 of ii:1 | ii V7 of IV", "<4/4> G:3 E7/G#:1 | Am:2 G7:2")]
     [InlineData("C minor", "i7 Fm7 | V7 Cm", "<4/4> Cm7:2 Fm7:2 | G7:2 Cm:2")]
     public void Reads_roman_numerals_among_symbols(string key, string written, string expected) => Read(written, key: key).ShouldBe(expected);
 
