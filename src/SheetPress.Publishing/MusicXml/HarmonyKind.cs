@@ -13,14 +13,15 @@ internal sealed record KindDegree(int Number, int Alteration, string Type, strin
 /// <param name="Value">The kind-value of the standard.</param>
 /// <param name="Text">What to print for the kind alone; alterations are in the degrees and nowhere else.</param>
 /// <param name="Degrees">What departs from the kind.</param>
-internal sealed record HarmonyKind(string Value, string Text, IReadOnlyList<KindDegree> Degrees)
+/// <param name="AreInBrackets">Whether the degrees are printed in brackets: m(add9), but 7b9.</param>
+internal sealed record HarmonyKind(string Value, string Text, IReadOnlyList<KindDegree> Degrees, bool AreInBrackets)
 {
     public static HarmonyKind Of(ChordQuality quality)
     {
         var (value, text) = Names(quality.Kind);
         var degrees = new List<KindDegree>();
         foreach (var change in quality.KindChanges) degrees.Add(ToDegree(quality, change));
-        return new HarmonyKind(value, text, degrees);
+        return new HarmonyKind(value, text, degrees, quality.Suffix.Contains('(', StringComparison.Ordinal));
     }
 
     private static KindDegree ToDegree(ChordQuality quality, KindChange change)
@@ -31,8 +32,8 @@ internal sealed record HarmonyKind(string Value, string Text, IReadOnlyList<Kind
             return new KindDegree(11, change.Alteration, "alter", "");
         return change.Type switch
         {
-            // A reader may print "add" before a plain degree (add9), but not in 7b9, nor for the seventh and what is above it in 9sus4.
-            KindChangeType.Add => new KindDegree(change.Number, change.Alteration, "add", change.Alteration == 0 && !AddsSeventh(quality) ? null : ""),
+            // A reader may print "add" before a plain degree (add9), but not in 7b9 or sus2(4), nor for the seventh and what is above it in 9sus4.
+            KindChangeType.Add => new KindDegree(change.Number, change.Alteration, "add", change.Alteration == 0 && change.Number != 4 && !AddsSeventh(quality) ? null : ""),
             KindChangeType.Alter => new KindDegree(change.Number, change.Alteration, "alter", ""),
             _ => new KindDegree(change.Number, change.Alteration, "subtract", null),
         };
@@ -56,7 +57,7 @@ internal sealed record HarmonyKind(string Value, string Text, IReadOnlyList<Kind
         ChordKind.DiminishedSeventh => ("diminished-seventh", "dim7"),
         ChordKind.AugmentedSeventh => ("augmented-seventh", "aug7"),
         ChordKind.HalfDiminished => ("half-diminished", "m7♭5"),
-        ChordKind.MajorMinor => ("major-minor", "mMaj7"),
+        ChordKind.MajorMinor => ("major-minor", "m(maj7)"),
         ChordKind.MajorSixth => ("major-sixth", "6"),
         ChordKind.MinorSixth => ("minor-sixth", "m6"),
         ChordKind.DominantNinth => ("dominant-ninth", "9"),

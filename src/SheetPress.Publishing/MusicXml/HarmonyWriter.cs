@@ -24,7 +24,8 @@ internal sealed class HarmonyWriter(XmlOutput xml, ExercisePlan plan)
         var kind = HarmonyKind.Of(chord.Quality);
         xml.Open("harmony", ("placement", "above"), ("print-frame", HasFrame(mark) ? "yes" : "no"));
         WriteNote("root", chord.Root);
-        xml.Leaf("kind", kind.Value, ("text", kind.Text));
+        if (kind.AreInBrackets) xml.Leaf("kind", kind.Value, ("text", kind.Text), ("parentheses-degrees", "yes"));
+        else xml.Leaf("kind", kind.Value, ("text", kind.Text));
         if (chord.Bass is { } bass) WriteNote("bass", bass);
         foreach (var degree in kind.Degrees)
         {

@@ -34,10 +34,11 @@ public sealed record Chord(NoteName Root, ChordQuality Quality, NoteName? Bass =
             // "m(maj7)"; no basic name holds a flat or a sharp.
             var main = parts.Main;
             if (main.Contains("Maj", StringComparison.Ordinal)) main = main.Replace("Maj", "(maj", StringComparison.Ordinal) + ")";
-            var changes = new string[parts.Changes.Length];
-            for (var i = 0; i < changes.Length; i++) changes[i] = parts.Changes[i].Replace('b', '♭').Replace('#', '♯');
+            var written = parts.Written;
+            var changes = new string[written.Length];
+            for (var i = 0; i < changes.Length; i++) changes[i] = written[i].Replace('b', '♭').Replace('#', '♯');
             // Alterations come first. Additions and omissions alone stay on the baseline; behind an alteration they follow it up.
-            var isRaised = changes.Length > 0 && (changes[0][0] is '♭' or '♯' || changes[0] == "alt");
+            var isRaised = changes is [['♭' or '♯', ..] or ['(', '♭' or '♯', ..] or "alt", ..];
             return isRaised ? new(Root, main, [.. changes], Bass) : new(Root, main + string.Concat(changes), [], Bass);
         }
     }

@@ -42,8 +42,9 @@ internal static class ChordKinds
         var seventh = shape.Seventh;
         if (shape.Third is null)
         {
-            if (shape.IsSuspendedFourth) return ChordKind.SuspendedFourth;
+            // With both, the fourth is added, as in sus2(4).
             if (shape.IsSuspendedSecond) return ChordKind.SuspendedSecond;
+            if (shape.IsSuspendedFourth) return ChordKind.SuspendedFourth;
             if (seventh is null) return ChordKind.Power;
         }
         var minor = shape.Third?.Alteration == -1;

@@ -44,7 +44,7 @@ internal static class ChordNaming
         var top = shape.Top.ToString(CultureInfo.InvariantCulture);
         if (shape.IsDiminished) return shape.Seventh switch { null => "dim", { Alteration: 0 } => "dimMaj" + top, _ => "dim" + top };
         if (shape.IsAugmented) return "aug";
-        var suspension = (shape.IsSuspendedSecond, shape.IsSuspendedFourth) switch { (true, true) => "sus24", (true, _) => "sus2", (_, true) => "sus4", _ => "" };
+        var suspension = (shape.IsSuspendedSecond, shape.IsSuspendedFourth) switch { (true, true) => "sus2(4)", (true, _) => "sus2", (_, true) => "sus4", _ => "" };
         var minor = shape.IsMinor ? "m" : "";
         var body = shape.Seventh switch
         {

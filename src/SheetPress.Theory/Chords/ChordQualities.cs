@@ -71,16 +71,16 @@ public static class ChordQualities
         5           | power chord                                        | 1 5                  | no3 (no3) omit3
         sus4        | suspended fourth                                   | 1 4 5                | sus
         sus2        | suspended second                                   | 1 2 5                | (sus2)
-        sus24       | suspended second and fourth                        | 1 2 4 5              | sus2sus4 sus4sus2
+        sus2(4)     | suspended second and fourth                        | 1 2 4 5              | sus24 sus2/4 sus2sus4 sus4sus2
         add9        | major triad added ninth                            | 1 3 5 9              | add2 (add9) Madd9 majadd9
-        madd9       | minor triad added ninth                            | 1 b3 5 9             | madd2 m(add9) -add9 minadd9
+        m(add9)     | minor triad added ninth                            | 1 b3 5 9             | madd9 madd2 -add9 minadd9
         add11       | major triad added eleventh                         | 1 3 5 11             | add4 (add11) (add4)
-        madd11      | minor triad added eleventh                         | 1 b3 5 11            | madd4 m(add11) -add11
+        m(add11)    | minor triad added eleventh                         | 1 b3 5 11            | madd11 madd4 -add11
         add#11      | major triad added sharp eleventh                   | 1 3 5 #11            | (#11) add#4 (add#11)
         addb9       | major triad added flat ninth                       | 1 3 5 b9             | Maddb9 (addb9)
-        maddb6      | minor triad added flat sixth                       | 1 b3 5 b6            | mb6 m(b6) -b6
-        augadd9     | augmented triad added ninth                        | 1 3 #5 9             | +add9 aug(add9)
-        sus4add9    | suspended fourth added ninth                       | 1 4 5 9              | sus(add9)
+        m(addb6)    | minor triad added flat sixth                       | 1 b3 5 b6            | maddb6 mb6 m(b6) -b6
+        aug(add9)   | augmented triad added ninth                        | 1 3 #5 9             | augadd9 +add9
+        sus4(add9)  | suspended fourth added ninth                       | 1 4 5 9              | sus4add9 sus(add9)
         # Sixths.
         6           | major sixth                                        | 1 3 5 6              | maj6 M6 add6 add13 ma6
         m6          | minor sixth                                        | 1 b3 5 6             | min6 -6 mi6 madd6
@@ -102,11 +102,11 @@ public static class ChordQualities
         maj7#5      | major seventh sharp fifth                          | 1 3 #5 7             | +maj7 +M7 augmaj7 M7#5 maj7+5 maj7(#5) Δ7#5
         maj7b5      | major seventh flat fifth                           | 1 3 b5 7             | M7b5 Δ7b5 maj7(b5)
         m7#5        | minor seventh sharp fifth                          | 1 b3 #5 b7           | -7#5 m7+5 m7(#5) min7#5
-        m7add11     | minor seventh added eleventh                       | 1 b3 5 b7 11         | m7(11) m7add4 -7add11 m7(add11)
-        7add13      | dominant seventh added thirteenth                  | 1 3 5 b7 13          | 7add6 7(13) 7(add13)
-        maj7add13   | major seventh added thirteenth                     | 1 3 5 7 13           | maj7add6 M7add13 maj7(13)
-        7no5        | dominant seventh without fifth                     | 1 3 b7               | 7(no5) 7omit5
-        7no3        | dominant seventh without third                     | 1 5 b7               | 7(no3) 7omit3
+        m7(add11)   | minor seventh added eleventh                       | 1 b3 5 b7 11         | m7add11 m7(11) m7add4 -7add11
+        7(add13)    | dominant seventh added thirteenth                  | 1 3 5 b7 13          | 7add13 7add6 7(13)
+        maj7(add13) | major seventh added thirteenth                     | 1 3 5 7 13           | maj7add13 maj7add6 M7add13 maj7(13)
+        7(no5)      | dominant seventh without fifth                     | 1 3 b7               | 7no5 7omit5
+        7(no3)      | dominant seventh without third                     | 1 5 b7               | 7no3 7omit3
         # Ninths.
         9           | dominant ninth                                     | 1 3 5 b7 9           | 7add9 7(9) dom9
         maj9        | major ninth                                        | 1 3 5 7 9            | M9 Δ9 ma9 Maj9 maj7(9)
@@ -117,7 +117,7 @@ public static class ChordQualities
         9#5         | augmented ninth                                    | 1 3 #5 b7 9          | +9 9+ aug9 9+5 9(#5)
         9b5         | dominant ninth flat fifth                          | 1 3 b5 b7 9          | 9(b5) 9-5
         maj9#5      | major ninth sharp fifth                            | 1 3 #5 7 9           | M9#5 +maj9 maj9(#5)
-        9no5        | dominant ninth without fifth                       | 1 3 b7 9             | 9(no5) 9omit5
+        9(no5)      | dominant ninth without fifth                       | 1 3 b7 9             | 9no5 9omit5
         # Elevenths.
         11          | dominant eleventh                                  | 1 3 5 b7 9 11        | dom11 9(11) 9add11
         maj11       | major eleventh                                     | 1 3 5 7 9 11         | M11 Δ11 ma11

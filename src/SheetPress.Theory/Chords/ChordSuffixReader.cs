@@ -181,7 +181,7 @@ internal sealed class ChordSuffixReader(string text, int start, bool slashAdds =
     {
         _ = AcceptWord("pended");
         var at = At;
-        if (Accept("24") || Accept("42") || Accept("2/4") || (slashAdds && Accept("4/2"))) { suspendedSecond = suspendedFourth = true; return true; }
+        if (Accept("24") || Accept("42") || Accept("2/4") || Accept("2(4)") || (slashAdds && Accept("4/2"))) { suspendedSecond = suspendedFourth = true; return true; }
         if (Accept("2")) { suspendedSecond = true; return true; }
         suspendedFourth = true;
         if (Accept("4")) return true;

@@ -5,8 +5,8 @@ namespace SheetPress.Theory;
 
 /// <summary>A chord symbol taken apart for engraving. All texts use the real signs ♭ and ♯, which a music font draws.</summary>
 /// <param name="Root">The root, set large.</param>
-/// <param name="Main">The basic quality on the baseline: "", "m7", "maj9", "7sus4", "6/9", "add9", "m(maj7)".</param>
-/// <param name="Raised">What is set small and raised, in order: "♭5", "♯11", "alt", "add11".</param>
+/// <param name="Main">The basic quality on the baseline: "", "m7", "maj9", "7sus4", "6/9", "add9", "m(add9)", "m(maj7)".</param>
+/// <param name="Raised">What is set small and raised, in order: "♭5", "♯11", "alt", "(add11)".</param>
 /// <param name="Bass">The bass note after the slash; null when it is the root.</param>
 public sealed record ChordSymbol(NoteName Root, string Main, ImmutableArray<string> Raised, NoteName? Bass)
 {
@@ -14,11 +14,7 @@ public sealed record ChordSymbol(NoteName Root, string Main, ImmutableArray<stri
     public override string ToString()
     {
         var text = new StringBuilder(Root.ToDisplayString()).Append(Main);
-        for (var i = 0; i < Raised.Length; i++)
-        {
-            if (i == 0 && Main.Length == 0 && Raised[i][0] is '♭' or '♯') text.Append('(').Append(Raised[i]).Append(')');
-            else text.Append(Raised[i]);
-        }
+        foreach (var part in Raised) text.Append(part);
         if (Bass is { } bass) text.Append('/').Append(bass.ToDisplayString());
         return text.ToString();
     }

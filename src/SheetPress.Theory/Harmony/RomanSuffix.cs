@@ -14,7 +14,7 @@ internal static class RomanSuffix
         {
             // "m7" and then "b5".
             var parts = quality.Parts;
-            return "ø" + parts.Main[1..] + string.Concat(parts.Changes.RemoveAt(0));
+            return "ø" + new SuffixParts(parts.Main[1..], parts.Changes.RemoveAt(0));
         }
         return suffix[1..].Replace("Maj", "maj", StringComparison.Ordinal);
     }

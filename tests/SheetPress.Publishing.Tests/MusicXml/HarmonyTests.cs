@@ -82,12 +82,26 @@ public class HarmonyTests
     [InlineData("C9sus4", "sus4 7 9")]
     [InlineData("Cadd9", " add9")]
     [InlineData("Cm7b5", "m7♭5")]
+    [InlineData("CmMaj7", "m(maj7)")]
+    [InlineData("Csus24", "sus2 4")]
     public void Alterations_are_in_the_degrees_alone(string symbol, string expected)
     {
         var harmony = Harmony(symbol);
         var degrees = harmony.Elements("degree").Select(d => " " + ((string?)d.Element("degree-type")!.Attribute("text") ?? d.Element("degree-type")!.Value) + ((int)d.Element("degree-alter")!) switch { 1 => "#", -1 => "b", _ => "" } + d.Element("degree-value")!.Value);
         ((string)harmony.Element("kind")!.Attribute("text")! + string.Concat(degrees)).ShouldBe(expected);
     }
+
+    // MusicXML 4.0, attribute parentheses-degrees: the degrees are displayed in brackets.
+    [Theory]
+    [InlineData("Em(add9)", true)]
+    [InlineData("Csus24", true)]
+    [InlineData("C7no5", true)]
+    [InlineData("C(b5)", true)]
+    [InlineData("Cadd9", false)]
+    [InlineData("C7b9", false)]
+    [InlineData("CmMaj7", false)]
+    public void Degrees_stand_in_brackets_where_the_symbol_has_them(string symbol, bool areInBrackets) =>
+        ((string?)Harmony(symbol).Element("kind")!.Attribute("parentheses-degrees") == "yes").ShouldBe(areInBrackets);
 
     [Fact]
     public void Chord_symbols_are_on_staff_one_once()

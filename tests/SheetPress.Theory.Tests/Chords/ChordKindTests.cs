@@ -46,7 +46,7 @@ public class ChordKindTests
     [InlineData("C7sus4", ChordKind.SuspendedFourth, "Add 7 0")]
     [InlineData("C9sus4", ChordKind.SuspendedFourth, "Add 7 0, Add 9 0")]
     [InlineData("Cmaj7sus4", ChordKind.SuspendedFourth, "Add 7 1")]
-    [InlineData("Csus24", ChordKind.SuspendedFourth, "Add 2 0")]
+    [InlineData("Csus24", ChordKind.SuspendedSecond, "Add 4 0")]
     [InlineData("CdimMaj7", ChordKind.Diminished, "Add 7 1")]
     [InlineData("CmMaj9", ChordKind.MajorMinor, "Add 9 0")]
     [InlineData("Cm9b5", ChordKind.HalfDiminished, "Add 9 0")]

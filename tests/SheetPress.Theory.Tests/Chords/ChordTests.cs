@@ -29,6 +29,18 @@ public class ChordTests
     [InlineData("C(b5)", "C(♭5)")]
     [InlineData("C6/9", "C6/9")]
     [InlineData("Cadd9", "Cadd9")]
+    [InlineData("Emadd9", "Em(add9)")]
+    [InlineData("Csus24", "Csus2(4)")]
+    [InlineData("C7sus24b9/F", "C7sus2(4)♭9/F")]
+    [InlineData("Caugadd9", "Caug(add9)")]
+    [InlineData("Cdimaddb6", "Cdim(add♭6)")]
+    [InlineData("Caddb9", "Cadd♭9")]
+    [InlineData("Cadd9add11", "C(add9,add11)")]
+    [InlineData("C(b5)add9no3", "C(♭5,add9,no3)")]
+    [InlineData("C7b9#11add6", "C13♭9♯11")]
+    [InlineData("Cm7b5add11", "Cm7♭5(add11)")]
+    [InlineData("C9no3no5", "C9(no3,no5)")]
+    [InlineData("Cno5", "C(no5)")]
     [InlineData("C7sus4b9", "C7sus4♭9")]
     [InlineData("Bbb", "B♭♭")]
     public void Display(string chord, string display) => Chord.Parse(chord).ToDisplayString().ShouldBe(display);
@@ -43,10 +55,10 @@ public class ChordTests
     [InlineData("C7sus4", "7sus4", "")]
     [InlineData("C6/9", "6/9", "")]
     [InlineData("Cadd9", "add9", "")]
-    [InlineData("C7no5", "7no5", "")]
-    [InlineData("Cm7b5add11", "m7", "♭5 add11")]
+    [InlineData("C7no5", "7(no5)", "")]
+    [InlineData("Cm7b5add11", "m7", "♭5 (add11)")]
     [InlineData("Caddb9", "add♭9", "")]
-    [InlineData("C(b5)", "", "♭5")]
+    [InlineData("C(b5)", "", "(♭5)")]
     public void The_symbol_is_taken_apart_for_engraving(string chord, string main, string raised)
     {
         var symbol = Chord.Parse(chord).Symbol;

@@ -51,11 +51,19 @@ public static class ChordSymbolText
     {
         var small = size * SmallShare;
         builder.X += PartGap * size;
+        var parts = ChordSuffixPart.Split(Bracketed(suffix));
         var before = ChordSuffixKind.Quality;
-        foreach (var part in ChordSuffixPart.Split(Bracketed(suffix)))
+        var rise = 0.0;
+        for (var i = 0; i < parts.Count; i++)
         {
+            var part = parts[i];
+            // What is in brackets is on one level, raised where it begins with an alteration.
+            if (part.Text == "(" && i + 1 < parts.Count && parts[i + 1].Kind == ChordSuffixKind.Alteration) rise = AlterationRise * size;
             switch (part.Kind)
             {
+                case ChordSuffixKind.Alteration when i > 0 && parts[i - 1].Text.EndsWith("add", StringComparison.Ordinal):
+                    builder.Accidental(part.Alteration, small, rise).Text(part.Text, SuffixFont, small, rise);
+                    break;
                 case ChordSuffixKind.Alteration:
                     builder.X += (before == ChordSuffixKind.Alteration ? AlterationsApart : AlterationGap) * size;
                     builder.Accidental(part.Alteration, small, AlterationRise * size).Text(part.Text, SuffixFont, small, AlterationRise * size);
@@ -70,9 +78,10 @@ public static class ChordSymbolText
                     Sign(builder, "csymMajorSeventh", size);
                     break;
                 default:
-                    builder.Text(part.Text, SuffixFont, small);
+                    builder.Text(part.Text, SuffixFont, small, rise);
                     break;
             }
+            if (part.Text == ")") rise = 0;
             before = part.Kind;
         }
     }

@@ -207,9 +207,27 @@ public class MarkRulesTests
     [InlineData("CmMaj9", "Cm(maj9)")]
     [InlineData("CdimMaj7", "Cdim(maj7)")]
     [InlineData("Cmaj7", "Cmaj7")]
+    [InlineData("Emadd9", "Em(add9)")]
+    [InlineData("Csus24", "Csus2(4)")]
     [InlineData("C/E", "C/E")]
     public void Chord_symbols_are_set_as_they_are_printed(string symbol, string expected) =>
         string.Concat(ChordSymbolText.Layout(Chord.Parse(symbol), 10).Drawing.Marks.OfType<TextMark>().Select(m => m.Run.Text)).ShouldBe(expected);
+
+    /// <summary>
+    /// Additions and omissions stand on the line with their brackets, and what is in brackets is on one level: common practice, from memory.
+    /// </summary>
+    [Theory]
+    [InlineData("Cm(addb6)", "C m ( add 6 )")]
+    [InlineData("Cm7b5(add11)", "C m 7 ↑5 ( add 11 )")]
+    [InlineData("C(b5)", "C ↑( ↑5 ↑)")]
+    [InlineData("C(b5,add9)/E", "C ↑( ↑5 ↑,add ↑9 ↑) / E")]
+    [InlineData("Caddb9", "C add 9")]
+    public void What_is_in_brackets_is_on_one_level(string symbol, string drawn)
+    {
+        var marks = ChordSymbolText.Layout(Chord.Parse(symbol), 10).Drawing.Marks;
+        string.Join(" ", marks.OfType<TextMark>().Select(t => (t.Position.Y < 0 ? "↑" : "") + t.Run.Text)).ShouldBe(drawn);
+        marks.OfType<GlyphMark>().ShouldAllBe(g => g.Position.Y < 0 == (symbol.Contains("b5", StringComparison.Ordinal)));
+    }
 
     /// <summary>Words stand on the line of the chord symbols or wholly over it, at every spacing; handbook rule, from memory.</summary>
     [Fact]
