@@ -24,7 +24,7 @@ public static class TheoryNotes
         foreach (var (pattern, first, last) in Patterns(progression))
         {
             if (forms.Any(f => IsSaid(f, pattern.Kind, first, last))) continue;
-            var kind = pattern.Kind == ProgressionPatternKind.CycleOfFourthsWithTritone ? ProgressionPatternKind.CycleOfFourths : pattern.Kind;
+            var kind = pattern.Kind.IsCycle() ? ProgressionPatternKind.CycleOfFourths : pattern.Kind;
             var isAgain = !explained.TryAdd(kind, pattern.Markup) && explained[kind] != pattern.Markup;
             Add(notes, isAgain ? pattern.Again ?? pattern.Markup : pattern.Markup, isAgain, Bars(progression, first, last));
         }
@@ -65,12 +65,7 @@ public static class TheoryNotes
     {
         var end = form.FirstBar + BluesForm.Bars - 1;
         if (first < form.FirstBar || last > end) return false;
-        return kind switch
-        {
-            ProgressionPatternKind.HalfClose => last == end,
-            ProgressionPatternKind.Turnaround or ProgressionPatternKind.TurnaroundFromThird => last < end,
-            _ => false,
-        };
+        return kind.IsTurnaround() ? last < end : kind == ProgressionPatternKind.HalfClose && last == end;
     }
 
     private static string Bars(Progression progression, int first, int last)

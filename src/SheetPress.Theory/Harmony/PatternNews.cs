@@ -13,16 +13,14 @@ internal static class PatternNews
     private static bool Tells(ProgressionPattern teller, ProgressionPattern told)
     {
         if (teller.First > told.First) return false;
-        if (teller.Last < told.Last) return IsCycle(told.Kind) && teller.Kind == ProgressionPatternKind.Turnaround && teller.Last + 1 == told.Last;
+        if (teller.Last < told.Last) return told.Kind.IsCycle() && teller.Kind == ProgressionPatternKind.Turnaround && teller.Last + 1 == told.Last;
         return told.Kind switch
         {
-            ProgressionPatternKind.TwoFive or ProgressionPatternKind.TwoFiveOnward => IsCycle(teller.Kind) || teller.Kind is ProgressionPatternKind.Turnaround or ProgressionPatternKind.TurnaroundFromThird,
-            ProgressionPatternKind.TurnaroundFromThird => IsCycle(teller.Kind),
-            ProgressionPatternKind.HalfClose => teller.Kind is ProgressionPatternKind.Turnaround or ProgressionPatternKind.TurnaroundFromThird,
+            ProgressionPatternKind.TwoFive or ProgressionPatternKind.TwoFiveOnward => teller.Kind.IsCycle() || teller.Kind.IsTurnaround(),
+            ProgressionPatternKind.TurnaroundFromThird => teller.Kind.IsCycle(),
+            ProgressionPatternKind.HalfClose => teller.Kind.IsTurnaround(),
             ProgressionPatternKind.SecondaryDominant or ProgressionPatternKind.SecondaryDominantTriad => teller.Kind is ProgressionPatternKind.MajorTwoFiveOne or ProgressionPatternKind.MinorTwoFiveOne,
             _ => false,
         };
     }
-
-    private static bool IsCycle(ProgressionPatternKind kind) => kind is ProgressionPatternKind.CycleOfFourths or ProgressionPatternKind.CycleOfFourthsWithTritone;
 }

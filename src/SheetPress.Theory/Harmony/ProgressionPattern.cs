@@ -45,6 +45,16 @@ public enum ProgressionPatternKind
     ClimbingDiminished,
 }
 
+/// <summary>What kinds of patterns have in common.</summary>
+public static class ProgressionPatternKinds
+{
+    /// <summary>Whether it is a turnaround, from the tonic or from the third degree.</summary>
+    public static bool IsTurnaround(this ProgressionPatternKind kind) => kind is ProgressionPatternKind.Turnaround or ProgressionPatternKind.TurnaroundFromThird;
+
+    /// <summary>Whether it is a cycle of fourths, with a tritone in it or without.</summary>
+    public static bool IsCycle(this ProgressionPatternKind kind) => kind is ProgressionPatternKind.CycleOfFourths or ProgressionPatternKind.CycleOfFourthsWithTritone;
+}
+
 /// <summary>A pattern found in a progression.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="First">Index of the first chord of the pattern in the progression, from 0.</param>
