@@ -184,7 +184,7 @@ internal static class LineItems
         while (start > 0 && !IsSpace(text[start - 1])) start--;
         if (start == at || text[start] is not (>= 'A' and <= 'G')) return false;
         foreach (var c in text.AsSpan()[(start + 1)..at]) if (c is not ('♭' or '♯')) return false;
-        return next.TrimEnd(".,;:!?)") is "major" or "minor" or "ionian" or "dorian" or "phrygian" or "lydian" or "mixolydian" or "aeolian" or "locrian"
+        return next.TrimEnd(".,;:!?)") is "Ionian" or "Dorian" or "Phrygian" or "Lydian" or "Mixolydian" or "Aeolian" or "Locrian" or "major" or "minor" or "ionian" or "dorian" or "phrygian" or "lydian" or "mixolydian" or "aeolian" or "locrian"
             or "natural" or "harmonic" or "melodic";
     }
 

@@ -93,17 +93,17 @@ internal static class HarmonyWordingEnglish
         blues ThirdThrough: the last four go home through {ninth} and {tenth}
         blues EndTurnaround: The last two bars are a turnaround, which leads back to the top.
         blues EndDominant: The dominant in the last bar leads back to the top.
-        blues ScaleMajor: Where tonic and subdominant are dominant sevenths they take mixolydian; all twelve bars can take the blues scale of {key}: {notes}.
+        blues ScaleMajor: Where tonic and subdominant are dominant sevenths they take Mixolydian; all twelve bars can take the blues scale of {key}: {notes}.
         blues ScaleMinor: All twelve bars can take the blues scale of {key}: {notes}.
         mode Major: major
         mode Minor: minor
-        mode Ionian: ionian
-        mode Dorian: dorian
-        mode Phrygian: phrygian
-        mode Lydian: lydian
-        mode Mixolydian: mixolydian
-        mode Aeolian: aeolian
-        mode Locrian: locrian
+        mode Ionian: Ionian
+        mode Dorian: Dorian
+        mode Phrygian: Phrygian
+        mode Lydian: Lydian
+        mode Mixolydian: Mixolydian
+        mode Aeolian: Aeolian
+        mode Locrian: Locrian
         word and: and
         word nothing: nothing
         word top: to the top

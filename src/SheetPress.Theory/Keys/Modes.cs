@@ -17,6 +17,9 @@ public static class Modes
         _ => "locrian",
     };
 
+    /// <summary>The name as it is printed behind a tonic: "minor", "Dorian".</summary>
+    public static string ToDisplayString(this Mode mode) => ProperNames.Capitalise(mode.Name());
+
     /// <summary>Reads a name of a mode in either case.</summary>
     public static bool TryParse(string text, out Mode mode)
     {

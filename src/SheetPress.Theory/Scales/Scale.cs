@@ -37,7 +37,7 @@ public sealed record Scale(NoteName Root, ScaleType Type)
     /// <summary>"C natural minor".</summary>
     public override string ToString() => $"{Root} {Type.Name}";
 
-    /// <summary>"E♭ natural minor", with real accidental signs in the root.</summary>
+    /// <summary>"E♭ natural minor", "D Dorian": as it is printed, with real accidental signs.</summary>
     public string ToDisplayString() => $"{Root.ToDisplayString()} {Type.ToDisplayString()}";
 
     /// <summary>Reads a root and a name of <see cref="ScaleTypes"/>: "D dorian", "F# half-whole diminished".</summary>

@@ -10,7 +10,7 @@ public sealed class ScaleType
     private readonly string aliasText;
     private Degree[]? degrees;
 
-    /// <summary>The usual name in lower case, as in "phrygian dominant".</summary>
+    /// <summary>The usual name in lower case throughout, by which it is looked up: "phrygian dominant".</summary>
     public string Name { get; }
 
     /// <summary>Degrees from the root up, the octave left out.</summary>
@@ -48,10 +48,10 @@ public sealed class ScaleType
     /// <inheritdoc />
     public override string ToString() => Name;
 
-    /// <summary>The name with real accidental signs: "mixolydian ♭6".</summary>
+    /// <summary>The name as it is printed, with capitals and real accidental signs: "Mixolydian ♭6".</summary>
     public string ToDisplayString()
     {
-        var text = Name.ToCharArray();
+        var text = ProperNames.Capitalise(Name).ToCharArray();
         for (var i = 0; i + 1 < text.Length; i++)
         {
             // A b counts as a sign only before a number or another sign: "b6", "bb7", not "bebop".

@@ -143,7 +143,7 @@ public class HarmonicAnalysisTests
     [InlineData("C major", "Dm7", "subdominant", "the notes of C major, from D")]
     [InlineData("C major", "Db7 C", "tritone substitute, leads to I", "usual over a dominant that does not fall a fifth")]
     [InlineData("C major", "C#dim7 Dm", "leading-tone chord of ii", "seventh mode of D harmonic minor")]
-    [InlineData("D dorian", "G7", "color chord of the dorian mode", "the notes of D dorian, from G")]
+    [InlineData("D dorian", "G7", "color chord of the Dorian mode", "the notes of D Dorian, from G")]
     public void Phrases(string key, string progression, string function, string reason)
     {
         var analysis = Analyze(key, progression)[0];

@@ -61,11 +61,18 @@ public class ScaleTests
             Scale.Parse(scale.ToDisplayString()).ShouldBe(scale);
         });
 
+    // English dictionaries, from memory: words from the names of peoples, places and persons have a capital, church modes among them.
     [Theory]
-    [InlineData("mixolydian b6", "mixolydian ♭6")]
+    [InlineData("mixolydian b6", "Mixolydian ♭6")]
     [InlineData("bebop dominant", "bebop dominant")]
-    [InlineData("lydian #2", "lydian ♯2")]
-    public void Names_with_signs(string name, string display) => ScaleTypes.Find(name)!.ToDisplayString().ShouldBe(display);
+    [InlineData("bebop dorian", "bebop Dorian")]
+    [InlineData("lydian #2", "Lydian ♯2")]
+    [InlineData("ultralocrian", "Ultralocrian")]
+    [InlineData("spanish eight-note", "Spanish eight-note")]
+    [InlineData("Hungarian minor", "Hungarian minor")]
+    [InlineData("NEAPOLITAN MAJOR", "Neapolitan major")]
+    [InlineData("natural minor", "natural minor")]
+    public void Names_are_printed_with_signs_and_capitals(string name, string display) => ScaleTypes.Find(name)!.ToDisplayString().ShouldBe(display);
 
     [Theory]
     [InlineData("C")]
