@@ -51,11 +51,12 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     {
         if (content.Harmony.IsEmpty) return;
         AddHeading(content.Labels.Harmony, content.Labels.HarmonyShort);
-        _flow.AddKept(new FlowSpace(HeadingGap - 1.2), TableFlow.Boxes(TableSetter.Set(HarmonyTable.Make(content, style), style.TextWidth)).AsSpan());
+        // Before the table, where the reader of its first page finds it.
         if (content.Labels.ChangedNotes.Length > 0 && content.Harmony.Any(r => r.ScaleNotes.Any(n => n.IsChanged)))
         {
-            _flow.AddKept(new FlowSpace(1.2), ProseSetter.Paragraph([new TextInline(content.Labels.ChangedNotes)], style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
+            _flow.AddKept(TextSpace, ProseSetter.Paragraph([new TextInline(content.Labels.ChangedNotes)], style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
         }
+        _flow.AddKept(new FlowSpace(HeadingGap - 1.2), TableFlow.Boxes(TableSetter.Set(HarmonyTable.Make(content, style), style.TextWidth)).AsSpan());
     }
 
     // Theory and the teacher's words stand side by side when they are short and of like length, each under its heading; else one

@@ -229,6 +229,21 @@ public class SheetComposerTests
         foreach (var page in pages) page.Drawing.Bounds.Right.ShouldBeLessThanOrEqualTo(page.Width - style.SideMargin + 0.2);
     }
 
+    [Theory]
+    [InlineData(4)]
+    [InlineData(40)]
+    public void What_the_underlining_means_is_said_once_over_the_harmony_table(int chords)
+    {
+        var labels = new SheetLabels();
+        var pages = SheetComposer.Compose(SampleHandout.Make(chords, 0, "", 0, 0), new PageStyle()).Pages;
+        pages.Length.ShouldBeGreaterThan(chords / 40);
+        var texts = pages.Select(p => p.Drawing.Marks.OfType<TextMark>().ToList()).ToList();
+        texts.SelectMany(t => t).Count(t => t.Run.Text.Trim() == labels.ChangedNotes).ShouldBe(1);
+        var note = texts[0].Single(t => t.Run.Text.Trim() == labels.ChangedNotes);
+        note.Position.Y.ShouldBeGreaterThan(texts[0].First(t => t.Run.Text.Trim() == labels.Harmony).Position.Y);
+        note.Position.Y.ShouldBeLessThan(texts[0].First(t => t.Run.Text.Trim() == labels.Chord).Position.Y);
+    }
+
     [Fact]
     public void A_numeral_in_the_harmony_table_stays_with_the_word_before_it()
     {
