@@ -35,7 +35,7 @@ public static class HarmonyRows
         Tones = [.. analysis.Chord.Tones.Select(Labelled)],
         GuideTones = [.. analysis.GuideTones.Select(Labelled)],
         ScaleName = $"{analysis.Scale.Root.ToDisplayString()} {analysis.Scale.Type.ToDisplayString()}",
-        ScaleNotes = [.. analysis.Scale.Notes.Select(n => new ScaleNote(n.ToDisplayString(), analysis.ChangedNotes.Contains(n)))],
+        ScaleNotes = [.. analysis.ScaleNotes.Select(n => new ScaleNote(n.ToDisplayString(), analysis.ChangedNotes.Contains(n)))],
         Reason = analysis.ScaleReason,
     };
 

@@ -56,6 +56,18 @@ public static class ChordScales
         return ImmutableCollectionsMarshal.AsImmutableArray((ChordTone[])[new(lower, chord.NoteOf(lower)), new(upper, chord.NoteOf(upper))]);
     }
 
+    /// <summary>
+    /// A note of a scale as it is written beside a chord: where the scale has no natural fifth, the raised fifth of the chord is spelled as in
+    /// the chord. Common practice: the altered scale of F#7#5 has C double-sharp, not D.
+    /// </summary>
+    internal static NoteName Spelled(NoteName note, Scale scale, Chord chord)
+    {
+        var fifth = new Degree(5, 1);
+        if (!chord.Quality.Shape.FifthIs(1) || scale.Type.Sounds(new Degree(5).HalfSteps)) return note;
+        var spelled = chord.NoteOf(fifth);
+        return spelled.PitchClass == note.PitchClass ? spelled : note;
+    }
+
     private static Degree? StandIn(ChordShape shape, int number) => number switch
     {
         3 when shape.IsSuspendedFourth => new Degree(4),
@@ -89,6 +101,8 @@ public static class ChordScales
         {
             if (shape.FifthIs(1)) return shape.Seventh is null ? ["whole tone", "lydian augmented", "ionian #5", "augmented"] : ["lydian augmented", "ionian #5"];
             if (!altered) return shape.Seventh is null ? ["major", "mixolydian", "lydian"] : ["major", "lydian"];
+            // A sixth chord with a raised eleventh asks for lydian and nothing else.
+            if (shape.HasSixth && shape.Has(11, 1) && !shape.Has(9, -1) && !shape.Has(9, 1)) return ["lydian"];
             return shape.Seventh is null ? ["lydian", "phrygian dominant", "lydian #2", "half-whole diminished"] : ["lydian", "lydian #2", "harmonic major"];
         }
         return ["major", "mixolydian", "dorian", "natural minor", "phrygian", "lydian", "locrian"];

@@ -193,6 +193,20 @@ public class HarmonicAnalysisTests
         HarmonicAnalysis.Analyze([], Key.Parse("C major")).ShouldBeEmpty();
     }
 
+    // Common practice: a raised fifth is spelled alike in the chord and in its scale, and a sixth chord with a raised eleventh takes lydian.
+    [Theory]
+    [InlineData("B minor", "F#7#5 Bm", "F# G G## A# B# C## E", "the notes of the key but for A♯ and B♯")]
+    [InlineData("C minor", "G7#5 Cm", "G Ab A# B C# D# F", "the notes of the key but for B and C♯")]
+    [InlineData("C minor", "D6#11 Cm", "D E F# G# A B C#", "holds every tone of the chord")]
+    [InlineData("D major", "D6#11 G", "D E F# G# A B C#", "the notes of the key but for G♯")]
+    public void The_scale_agrees_with_the_symbol(string key, string chords, string notes, string reason)
+    {
+        var analysis = HarmonicAnalysis.Analyze([.. chords.Split(' ').Select(Chord.Parse)], Key.Parse(key))[0]!;
+        string.Join(' ', analysis.ScaleNotes).ShouldBe(notes);
+        analysis.ScaleReason.ShouldBe(reason);
+        analysis.Chord.Tones.ShouldAllBe(t => analysis.ScaleNotes.Contains(t.Note));
+    }
+
     // The bass is the degree of the chord that its spelling says, also where the key reads the root in its other spelling.
     [Theory]
     [InlineData("F major", "Bb7/Ab", "IV7/7")]
