@@ -15,6 +15,9 @@ internal static class SlurDrawer
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;
     private const double HeightStep = 0.15;
+
+    // Over a peak a long arc is arched up to this share of its length before its ends leave their notes.
+    private const double HighestArch = 0.3;
     private const double EndStep = 0.1;
     private const int MostSteps = 30;
 
@@ -113,12 +116,14 @@ internal static class SlurDrawer
             // An arc bulges a little more at first; then the end that stands further out moves on, or the other, or the whole of it,
             // so that it does not tower over what it clears.
             var (bulges, moves) = (Math.Min(steps, ManySteps), Math.Max(0, steps - ManySteps));
-            CurveMark Moved(int atStart, int atEnd) => Arc.Of(
-                start.Offset(0, away * EndStep * (bulges + (2 * atStart))), end.Offset(0, away * EndStep * (bulges + (2 * atEnd))), height + (HeightStep * (bulges + (moves / 3.0))), above, MarkRole.Slur, origin);
+            CurveMark Arched(int atStart, int atEnd, double arch) => Arc.Of(
+                start.Offset(0, away * EndStep * (bulges + (2 * atStart))), end.Offset(0, away * EndStep * (bulges + (2 * atEnd))), arch, above, MarkRole.Slur, origin);
+            CurveMark Moved(int atStart, int atEnd) => Arched(atStart, atEnd, height + (HeightStep * (bulges + (moves / 3.0))));
             bool IsClear(CurveMark arc) => Clears(arc, notes, accidentals, above) && room.IsFree(arc, InkGap);
             var endIsOuter = (end.Y - start.Y) * away > 0;
             CurveMark[] arcs = moves is 0 or > MostMoves ? [Moved(moves, moves)] : endIsOuter ? [Moved(0, moves), Moved(moves, 0), Moved(moves, moves)] : [Moved(moves, 0), Moved(0, moves), Moved(moves, moves)];
-            found = Array.Find(arcs, IsClear) ?? (steps == MostSteps ? arcs[^1] : null);
+            var arch = Math.Min(height + (HeightStep * (bulges + (2 * moves))), HighestArch * (end.X - start.X));
+            found = Array.Find([Arched(0, 0, arch), .. arcs], IsClear) ?? (steps == MostSteps ? arcs[^1] : null);
         }
         return (found, steps - 1, Math.Abs(found.Start.Y - startNote) + Math.Abs(found.End.Y - endNote));
     }

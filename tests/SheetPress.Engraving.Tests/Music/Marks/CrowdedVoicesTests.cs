@@ -31,6 +31,19 @@ public class CrowdedVoicesTests
         foreach (var slur in Drawn.System(score).Of(MarkRole.Slur)) slur.Bounds.Height.ShouldBeLessThan(2);
     }
 
+    // Handbook rule, from memory: a phrase with all stems down has its slur above, arched over its peak with its ends at their notes.
+    [Theory]
+    [InlineData("E4:1/2!ss A4:1/2 C5:1/2 A5:1/2 G5:1/2 C5:1/2 A4:1/2 E4:1/2!se")]
+    [InlineData("E4:1/2!ss G4:1/2 B4:1/2 E5:1/2 G5:1/2 E5:1/2 C5:1/2 G4:1/2!se")]
+    public void A_slur_is_arched_over_a_peak(string text)
+    {
+        var system = Drawn.Staff(text, "guitar-6");
+        var slur = (CurveMark)system.Of(MarkRole.Slur).Single();
+        var heads = system.Of(MarkRole.Notehead);
+        (heads[0].Bounds.Top - slur.Start.Y).ShouldBeInRange(0.1, 1.2);
+        (heads[^1].Bounds.Top - slur.End.Y).ShouldBeInRange(0.1, 1.2);
+    }
+
     // Handbook rule, from memory: the ends of a slur stay close to their notes, also where it leads over a leap.
     [Theory]
     [InlineData("E1:1!ss E3:1!se r:2", true)]
