@@ -45,7 +45,7 @@ internal sealed class SystemBreaker
 
     // A last system of one short measure looks lost.
     private const double LonelyMeasure = 1.5;
-    private const double LonelyBelow = 0.3;
+    private const double LonelyBelow = 0.45;
 
     // A single measure that is wider than the line has to be taken all the same.
     private const double Overfull = 1e6;

@@ -78,6 +78,18 @@ public class SystemBreakerTests
         }
     }
 
+    [Theory]
+    [InlineData("E2:1 A2:1 B2:1 D3:1 ")]
+    [InlineData("E2:1/2 G2:1/2 A2:1/2 B2:1/2 D3:1/2 B2:1/2 A2:1/2 G2:1/2 ")]
+    public void Four_bars_do_not_leave_one_alone(string bar)
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 4)));
+        for (var width = 30; width <= 130; width += 2)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.Select(s => s.FirstMeasure).ShouldNotBe([0, 3], $"at {width}");
+        }
+    }
+
     [Fact]
     public void Few_notes_are_spaced_wider_throughout_to_keep_the_count_asked_for()
     {
