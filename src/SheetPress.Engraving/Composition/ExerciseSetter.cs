@@ -8,6 +8,7 @@ internal static class ExerciseSetter
     private const double NumberGap = 2.6;
     private const double TitleGap = 1.8;
     private const double StaffGap = 8.5;
+    private const double LeastWhite = 0.6;
     private const double SystemStretch = 6;
     private const double SystemShrink = 1;
 
@@ -73,9 +74,11 @@ internal static class ExerciseSetter
                 flow.AddKept(before, box);
                 continue;
             }
-            // From axis to axis: by outline, but never with the staves nearer than a hand's breadth of white.
+            // From axis to axis: by outline, but never with the staves nearer than a hand's breadth of white, nor with a rehearsal
+            // mark of one system so near under the rows of the other that it seems to belong there.
             var above = systems[i - 1];
-            var distance = Math.Max(above.DistanceTo(system, style.SystemGap / scale), above.StaffBottom + (StaffGap / scale));
+            var apart = above.Bottom - system.Top + (LeastWhite * style.SystemGap / scale);
+            var distance = Math.Max(Math.Max(above.DistanceTo(system, style.SystemGap / scale), above.StaffBottom + (StaffGap / scale)), apart);
             flow.Add(new FlowSpace((distance - above.Bottom + system.Top) * scale, SystemStretch, SystemShrink), box);
         }
     }

@@ -25,6 +25,9 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     // Rows of diagrams are seen together; a page that ends between them should not be the price of a full one.
     private const double MidDiagrams = 200;
 
+    // A text is read on one page where it can be: a break within it costs more than white at the foot of the next one.
+    private const double MidText = 80;
+
     private readonly FlowBuilder _flow = new();
 
     private FlowSpace SectionSpace => new(style.SectionGap, 0.8 * style.SectionGap, 0.25 * style.SectionGap);
@@ -112,13 +115,16 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         var isFirst = true;
         foreach (var part in ProseParts.Of(blocks))
         {
-            var boxes = !ProseParts.HasListInList(part) && Columns(part, TallestPart) is { } columns ? [columns] : prose.Set(part, prose.Fits(part, measure) ? measure : style.TextWidth);
+            var boxes = !ProseParts.HasListInList(part) && Columns(part, TallestPart) is { } columns ? [columns] : Together(prose.Set(part, prose.Fits(part, measure) ? measure : style.TextWidth));
             if (isFirst) _flow.AddKept(TextSpace, boxes.AsSpan());
             else if (part is [RuleBlock]) _flow.AddNear(prose.ParagraphSpace, boxes.AsSpan());
             else _flow.Add(prose.ParagraphSpace, boxes.AsSpan());
             isFirst = false;
         }
     }
+
+    private static ImmutableArray<FlowBox> Together(ImmutableArray<FlowBox> text) =>
+        [.. text.Select((box, i) => i + 1 < text.Length ? box with { BreakPenalty = box.BreakPenalty + MidText } : box)];
 
     // Two level columns, under the heading that the text begins with when it has no other; null where it is too short or too long for them.
     private FlowBox? Columns(ImmutableArray<TextBlock> blocks, double tallest)

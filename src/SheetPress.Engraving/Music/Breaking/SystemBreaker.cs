@@ -43,8 +43,12 @@ internal sealed class SystemBreaker
     // A measure divided over two systems is the last resort, but better than a system beyond the limits.
     private const double WithinMeasure = 8;
 
-    // A last system of one short measure looks lost.
-    private const double LonelyMeasure = 1.5;
+    // A short last system looks lost, most of all one of a single measure.
+    private const double ShortLast = 2;
+    private const double LonelyMeasure = 2;
+
+    // A last system that is just full enough to be stretched to the whole width looks better than one that falls short of it.
+    private const double LastStretched = 0.5;
     private const double LonelyBelow = 0.45;
 
     // A single measure that is wider than the line has to be taken all the same.
@@ -143,8 +147,8 @@ internal sealed class SystemBreaker
         if (springs.LeastWidth > width) return end - first == 1 ? new LineCost(Overfull, null) : null;
         var ratio = springs.Ratio(width);
         var isLast = end == _contexts.Length;
-        if (IsRagged(springs, width)) return new LineCost(end - first == 1 && first > 0 && springs.NaturalWidth / width < LonelyBelow ? LonelyMeasure : 0, null);
-        return new LineCost(Badness(ratio) + Crampedness(springs, width) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
+        if (IsRagged(springs, width)) return new LineCost(first > 0 ? RaggedCost(end - first, springs.NaturalWidth / width) : 0, null);
+        return new LineCost((Badness(ratio) * (isLast && ratio is > 1 and <= MostStretch ? LastStretched : 1)) + Crampedness(springs, width) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
     }
 
     private double PartsWithin(int first, int end)
@@ -157,6 +161,12 @@ internal sealed class SystemBreaker
             else if (_positions[i - 1] >= Phrase - 1) cost += PartWithin;
         }
         return cost;
+    }
+
+    private static double RaggedCost(int measures, double filled)
+    {
+        var missing = 1 - (filled / RaggedBelow);
+        return (ShortLast * missing * missing) + (measures == 1 && filled < LonelyBelow ? LonelyMeasure : 0);
     }
 
     // With a fixed count every system holds that many, counted anew from each asked-for break; a pickup comes on top.

@@ -13,7 +13,7 @@ internal static class ArticulationDrawer
     private const double FermataGap = 0.5;
 
     // In the staff a sign keeps this much white from ties, accidentals and the notes beside its own.
-    private const double InkGap = 0.2;
+    private const double InkGap = 0.16;
 
     private static readonly (Articulations Kind, string Name)[] Signs =
     [

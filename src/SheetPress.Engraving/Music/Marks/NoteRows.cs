@@ -9,6 +9,9 @@ internal static class NoteRows
     private const double Gap = 0.6;
     private const double RowGap = 0.5;
 
+    // The number of a tuplet that stands nearer than this beside a text of a row would be read with it: the row goes below it.
+    private const double SideGap = 1;
+
     // Line distance of the degree names of a chord, in em.
     private const double ChordLine = 0.95;
 
@@ -51,7 +54,7 @@ internal static class NoteRows
     // What stands below a row stands below all of it: a letter of the tab between two syllables would be read with them.
     private static void PlaceBelow(StaffCanvas canvas, List<RowItem> items, double bottomLine, double gap, TextSizes sizes)
     {
-        var baseline = TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), gap);
+        var baseline = TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), gap, SideGap);
         var row = Box.Around(items.SelectMany(i => i.MarksAt(baseline)).Select(m => m.Bounds));
         if (!row.IsEmpty) canvas.Lower.Add(row);
     }

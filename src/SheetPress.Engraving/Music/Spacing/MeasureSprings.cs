@@ -9,8 +9,11 @@ internal sealed class MeasureSprings
     // Staff and tab columns are compared with this many columns before them: ink that passes over or under a neighbour.
     private const int LookBack = 3;
 
-    // A measure is widened as a whole for its texts at most this much; what they need beyond it stands under them alone.
-    private const double MostWidened = 1.5;
+    // Where there is room a measure is widened for its texts at most this much, so that there is this much more white between them
+    // than they need; a crowded one is held even up to the lesser share, and what they need beyond it stands under them alone.
+    private const double MostWidened = 2;
+    private const double MostHeld = 1.5;
+    private const double MoreWhite = 1.2;
 
     // White between a note and the next of its voice, however far above or below it stands.
     private const double NextNoteGap = 0.15;
@@ -38,7 +41,8 @@ internal sealed class MeasureSprings
         Rods = rods.ToImmutable();
         var last = columns[^1];
         Tail = SpacingCurve.Space(measure.Plan.Length - last.Onset, last.Shortest);
-        WidthForTexts = ForTexts(columns, Inner, Tail);
+        Widened = Math.Clamp(ForTexts(columns, Inner, Tail, MoreWhite), 1, MostWidened);
+        Held = Math.Min(ForTexts(columns, Inner, Tail, 0), MostHeld);
         ReachLeft = InkDistance.StaffReachLeft(columns[0]);
         ReachRight = InkDistance.StaffReachRight(last);
         EndReaches = [.. Enumerable.Range(0, columns.Length - 1).TakeLast(LookBack).Select(i => (i, InkDistance.StaffReachRight(columns[i]))).Where(r => r.Item2 > 0)];
@@ -57,10 +61,13 @@ internal sealed class MeasureSprings
     public double Tail { get; }
 
     /// <summary>
-    /// How wide the whole measure has to be for its longest chord symbol or numeral, in terms of its natural width: shared by all its
-    /// notes, or the beats under that text would look slower than the others. 0 without such texts.
+    /// How much the whole measure is widened for its longest chord symbol or numeral, at least 1: shared by all its notes, or the
+    /// beats under that text would look slower than the others.
     /// </summary>
-    public double WidthForTexts { get; }
+    public double Widened { get; }
+
+    /// <summary>Share of its natural width down to which the measure is held for the same texts, by all its notes alike; 0 without such texts.</summary>
+    public double Held { get; }
 
     /// <summary>How far staff and tab ink of the first column reach to the left.</summary>
     public double ReachLeft { get; }
@@ -87,7 +94,7 @@ internal sealed class MeasureSprings
         }
     }
 
-    private static double ForTexts(ImmutableArray<Column> columns, ImmutableArray<Spring> springs, double tail)
+    private static double ForTexts(ImmutableArray<Column> columns, ImmutableArray<Spring> springs, double tail, double white)
     {
         var share = 0.0;
         foreach (var lane in InkDistance.LongTexts)
@@ -97,12 +104,12 @@ internal sealed class MeasureSprings
             {
                 if (i > 0) natural += springs[i - 1].At(1);
                 if (!InkDistance.Has(columns[i], lane)) continue;
-                if (before >= 0) share = Math.Max(share, InkDistance.InRow(columns[before], columns[i], lane) / natural);
+                if (before >= 0) share = Math.Max(share, (InkDistance.InRow(columns[before], columns[i], lane) + white) / natural);
                 (before, natural) = (i, 0);
             }
-            if (before >= 0) share = Math.Max(share, InkDistance.ReachRight(columns[before], lane) / (natural + tail));
+            if (before >= 0) share = Math.Max(share, (InkDistance.ReachRight(columns[before], lane) + white) / (natural + tail));
         }
-        return Math.Min(share, MostWidened);
+        return share;
     }
 
     private static void AddRowRods(ImmutableArray<Column> columns, ImmutableArray<Rod>.Builder rods)

@@ -13,6 +13,9 @@ internal sealed class SystemSprings
     // Ink keeps this much white from a barline on either side.
     private const double BarlineGap = 0.7;
 
+    // And this much from clef, key and meter: an accidental nearer than that would be read with the key signature.
+    private const double SignsGap = 1.1;
+
     // Ink on both sides of where a measure may be divided keeps this much.
     private const double OpenGap = 0.3;
 
@@ -40,12 +43,13 @@ internal sealed class SystemSprings
             springs.Add(m > first && IsOpen(left, measure) ? new Spring(0, 0, measure.ReachLeft) : Opening(left, measure, density));
             var firstNode = springs.Count;
             starts.Add(firstNode);
-            var forTexts = density < 1 ? 0 : measure.WidthForTexts;
-            foreach (var spring in measure.Inner) springs.Add(Widened(spring, forTexts, density));
+            var (widened, held) = density < 1 ? (1, 0) : (measure.Widened, measure.Held);
+            Spring ForTexts(Spring spring) => spring with { Elastic = spring.Elastic * widened * density, Least = Math.Max(spring.Least, spring.Elastic * held) };
+            foreach (var spring in measure.Inner) springs.Add(ForTexts(spring));
             foreach (var rod in measure.Rods) rods.Add(new Rod(rod.From + firstNode, rod.To + firstNode, rod.Distance));
             rows.Add(measure.Measure.Columns, firstNode, rods);
             var white = m + 1 < end && IsOpen(right, measures[m + 1]) ? OpenGap : BarlineGap;
-            springs.Add(Widened(new Spring(0, measure.Tail, measure.ReachRight + white - right.Left), forTexts, density));
+            springs.Add(ForTexts(new Spring(0, measure.Tail, measure.ReachRight + white - right.Left)));
             foreach (var (column, reach) in measure.EndReaches) rods.Add(new Rod(firstNode + column, springs.Count, reach + white - right.Left));
             if (measure.Measure.LeastWidth > 0) rods.Add(new Rod(boundaryNode, springs.Count, left.Right + measure.Measure.LeastWidth - right.Left));
             bounds.Add(right);
@@ -95,18 +99,12 @@ internal sealed class SystemSprings
         return positions;
     }
 
-    private static Spring Widened(Spring spring, double forTexts, double density) => spring with
-    {
-        Elastic = spring.Elastic * Math.Max(forTexts, 1) * density,
-        Least = Math.Max(spring.Least, spring.Elastic * forTexts),
-    };
-
     // Nothing stands where a measure is divided within a system.
     private static bool IsOpen(Boundary boundary, MeasureSprings next) => boundary.Strokes.IsEmpty && next.Measure.Plan.Context.IsContinued;
 
     private static Spring Opening(Boundary boundary, MeasureSprings measure, double density)
     {
         var gap = boundary.EndsWithBarline ? AfterBarline : AfterSigns;
-        return new Spring(boundary.Right + (gap * FixedShare), gap * (1 - FixedShare) * density, boundary.Right + BarlineGap + measure.ReachLeft);
+        return new Spring(boundary.Right + (gap * FixedShare), gap * (1 - FixedShare) * density, boundary.Right + (boundary.EndsWithBarline ? BarlineGap : SignsGap) + measure.ReachLeft);
     }
 }
