@@ -39,6 +39,15 @@ public class ExerciseSetterTests
         level[^2].After.Natural.ShouldBeGreaterThan(Style.SystemGap);
     }
 
+    // A rehearsal mark at the left fits beside the rows of the system above: it would be read with them.
+    [Fact]
+    public void Nothing_of_a_system_stands_level_with_the_rows_of_the_one_above()
+    {
+        var mark = System(12) with { Top = -8, Upper = new Skyline(true, [new SkylineStep(0, 4, -8), new SkylineStep(4, 99, -1)]) };
+        var rows = System(12) with { Bottom = 20, Lower = new Skyline(false, [new SkylineStep(0, 10, 13), new SkylineStep(10, 99, 20)]) };
+        ExerciseSetter.Make(Exercise(), [rows, mark], Style, 240)[^2].After.Natural.ShouldBeGreaterThan(Style.SystemGap / 2);
+    }
+
     [Fact]
     public void Pages_hold_whole_exercises()
     {

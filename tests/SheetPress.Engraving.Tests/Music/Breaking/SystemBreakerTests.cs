@@ -90,6 +90,19 @@ public class SystemBreakerTests
         }
     }
 
+    // Common practice, from memory: bars are shared out over the lines rather than left over for a short last one.
+    [Fact]
+    public void A_last_line_of_two_bars_is_avoided_where_lines_of_like_length_do()
+    {
+        static FrameMeasure With(int i, FrameMeasure m) => m with { Harmonies = [new HarmonyMark(0, Chord.Parse(i % 2 == 0 ? "Fmaj7" : "Bb13"))] };
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("E2:3/2 A2:3/2 ", 16)), meter: "6/8", frame: With);
+        for (var width = 80; width <= 140; width += 4)
+        {
+            var systems = ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems;
+            (systems[^1].LastMeasure - systems[^1].FirstMeasure + 1).ShouldBeGreaterThan(2, $"at {width}");
+        }
+    }
+
     [Fact]
     public void Few_notes_are_spaced_wider_throughout_to_keep_the_count_asked_for()
     {

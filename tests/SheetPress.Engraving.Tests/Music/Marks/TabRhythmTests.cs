@@ -31,6 +31,17 @@ public class TabRhythmTests
         int Below(int voice, MarkRole role) => system.Of(role).Count(m => m.Origin.Voice == voice && m.Bounds.Top > system.StaffBottom);
     }
 
+    // Between two degrees a number would be read as one of them.
+    [Fact]
+    public void The_number_of_a_tuplet_stands_clear_above_the_row_of_degrees()
+    {
+        var system = Drawn.System(ScoreText.Parse("E2%R:1/2 F2%b2:1/2 G2%b3:2/3 A2%4:1/3 G2%b3:1/2 F2%b2:1/2 E2%R:1", layout: StaffLayout.Tab, header: h => h with { ShowDegrees = true }));
+        var number = system.Of(MarkRole.Tuplet).Where(m => m is not LineMark).ShouldHaveSingleItem();
+        var row = system.Of(MarkRole.DegreeName);
+        row.Count.ShouldBeGreaterThan(6);
+        row.ShouldAllBe(m => m.Bounds.Top > number.Bounds.Bottom + 0.3);
+    }
+
     // A half note has a short stem: its dot stands beside it.
     [Theory]
     [InlineData("D2:3 E2:1")]

@@ -6,6 +6,35 @@ namespace SheetPress.Engraving.Tests.Music.Spacing;
 /// <summary>Chord symbols that are longer than the notes they stand over.</summary>
 public class LongTextTests
 {
+    /// <summary>Common practice, from memory: where there is room a chord symbol ends within its bar.</summary>
+    [Fact]
+    public void A_long_symbol_ends_before_the_barline_on_a_ragged_line()
+    {
+        static FrameMeasure With(int i, FrameMeasure m) => m with { Harmonies = [new HarmonyMark(0, Chord.Parse("Dbmaj7#11"))] };
+        var system = Drawn.System(ScoreText.Parse("E2:4 A2:4 E2:4 ", layout: StaffLayout.Staff, frame: With));
+        system.Width.ShouldBeLessThan(Drawn.Wide * 0.67);
+        var barlines = system.Of(MarkRole.Barline);
+        foreach (var symbol in system.Of(MarkRole.ChordSymbol).GroupBy(m => m.Origin.Measure))
+        {
+            symbol.Max(m => m.Bounds.Right).ShouldBeLessThan(barlines[symbol.Key].Bounds.Left);
+        }
+    }
+
+    /// <summary>Handbook rule, from memory: an accidental does not look like one more of the key signature.</summary>
+    [Theory]
+    [InlineData("Bb1:1 ", "D major")]
+    [InlineData("F#2:1 ", "F major")]
+    public void The_first_accidental_stands_off_the_key_signature(string note, string key)
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat(note + "E2:1/2 A2:1/2 D3:1/2 E3:1/2 D3:1/2 A2:1/2 ", 6)), key: key, layout: StaffLayout.Staff);
+        foreach (var system in ScoreEngraver.Engrave(score, 45, new EngravingOptions()).Systems)
+        {
+            var signature = system.Of(MarkRole.KeySignature).Concat(system.Of(MarkRole.Meter)).Max(m => m.Bounds.Right);
+            var accidental = system.Of(MarkRole.Accidental)[0];
+            (accidental.Bounds.Left - signature).ShouldBeGreaterThan(1);
+        }
+    }
+
     /// <summary>Handbook rule, from memory: equal durations look equally spaced, so that the eye can read the beat.</summary>
     [Theory]
     [InlineData("Gbm7#5", "F#13b5")]
