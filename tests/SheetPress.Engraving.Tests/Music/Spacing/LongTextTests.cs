@@ -11,7 +11,7 @@ public class LongTextTests
     public void A_long_symbol_ends_before_the_barline_on_a_ragged_line()
     {
         static FrameMeasure With(int i, FrameMeasure m) => m with { Harmonies = [new HarmonyMark(0, Chord.Parse("Dbmaj7#11"))] };
-        var system = Drawn.System(ScoreText.Parse("E2:4 A2:4 E2:4 ", layout: StaffLayout.Staff, frame: With));
+        var system = Drawn.System(ScoreText.Parse("E2:2 A2:2 E2:2 ", meter: "2/4", layout: StaffLayout.Staff, frame: With));
         system.Width.ShouldBeLessThan(Drawn.Wide * 0.67);
         var barlines = system.Of(MarkRole.Barline);
         foreach (var symbol in system.Of(MarkRole.ChordSymbol).GroupBy(m => m.Origin.Measure))
