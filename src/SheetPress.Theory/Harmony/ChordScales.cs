@@ -47,12 +47,13 @@ public static class ChordScales
         return new(degree.Number + (number - simple), degree.Alteration);
     }
 
-    /// <summary>Third and seventh, or what stands for them.</summary>
+    /// <summary>Third and seventh, or what stands for them; two different tones, of a third alone the root with it.</summary>
     internal static ImmutableArray<ChordTone> GuideTones(Chord chord)
     {
         var shape = chord.Quality.Shape;
         var lower = shape.Third ?? StandIn(shape, 3) ?? Degree.Root;
         var upper = shape.Seventh ?? StandIn(shape, 7) ?? shape.First(5) ?? shape.Degrees[^1];
+        if (upper == lower) upper = Degree.Root;
         return ImmutableCollectionsMarshal.AsImmutableArray((ChordTone[])[new(lower, chord.NoteOf(lower)), new(upper, chord.NoteOf(upper))]);
     }
 
@@ -85,6 +86,8 @@ public static class ChordScales
         if (quality.IsDominantSeventh() && shape.Third is null) return ["mixolydian", "dorian", "natural minor", "phrygian"];
         if (quality.IsDominantSeventh())
         {
+            // A raised eleventh and nothing else that is altered asks for lydian dominant (common practice).
+            if (shape.Has(11, 1) && !shape.Has(9, -1) && !shape.Has(9, 1) && !shape.Has(13, -1) && !shape.FifthIs(-1) && !shape.FifthIs(1)) return ["lydian dominant"];
             return quality.HasAlteredTension()
                 ? ["phrygian dominant", "lydian dominant", "mixolydian b6", "half-whole diminished", "altered", "whole tone", "lydian minor"]
                 : ["mixolydian", "mixolydian b6", "phrygian dominant", "lydian dominant"];

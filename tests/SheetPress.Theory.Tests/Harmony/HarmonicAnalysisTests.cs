@@ -40,6 +40,8 @@ public class HarmonicAnalysisTests
     [InlineData("C major", "D7 G7", "V7/V", HarmonicFunction.SecondaryDominant, "D mixolydian")]
     [InlineData("C major", "E7 Am", "V7/vi", HarmonicFunction.SecondaryDominant, "E phrygian dominant")]
     [InlineData("C major", "E Am", "V/vi", HarmonicFunction.SecondaryDominant, "E phrygian dominant")]
+    [InlineData("C major", "A7#11 Dm", "V7#11/ii", HarmonicFunction.SecondaryDominant, "A lydian dominant")]
+    [InlineData("Bb major", "Bb7#11 Eb", "V7#11/IV", HarmonicFunction.SecondaryDominant, "Bb lydian dominant")]
     [InlineData("C major", "A7", "V7/ii", HarmonicFunction.SecondaryDominant, "A mixolydian b6")]
     [InlineData("C major", "Eb7 Abmaj7", "V7/bVI", HarmonicFunction.SecondaryDominant, "Eb mixolydian")]
     [InlineData("C major", "Gb7 Bmaj7", "V7/VII", HarmonicFunction.SecondaryDominant, "Gb mixolydian")]
@@ -230,6 +232,7 @@ public class HarmonicAnalysisTests
     [InlineData("C6", "3 6")]
     [InlineData("Cm", "b3 5")]
     [InlineData("C5", "R 5")]
+    [InlineData("Cno5", "3 R")]
     [InlineData("Cdim7", "b3 bb7")]
     public void Guide_tones(string chord, string tones) =>
         string.Join(' ', Analyze("C major", chord)[0].GuideTones.Select(t => t.Degree)).ShouldBe(tones);
