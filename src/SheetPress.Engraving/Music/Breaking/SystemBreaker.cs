@@ -35,9 +35,8 @@ internal sealed class SystemBreaker
     // Who plays from a chart follows its form: lines that keep to the phrases matter more there than even spacing.
     private const double ChartPhrases = 3;
 
-    // A part with a mark of its own, after a part of a phrase or more, is found at once where it begins a line.
-    private const double PartWithin = 1.2;
-    private const double ChartPartWithin = 2;
+    // A part with a mark of its own is found at once where it begins a line: always in a chart, elsewhere after a phrase or more.
+    private const double PartWithin = 2;
     private const int Phrase = 4;
 
     // A measure divided over two systems is the last resort, but better than a system beyond the limits.
@@ -156,9 +155,7 @@ internal sealed class SystemBreaker
         var cost = 0.0;
         for (var i = first + 1; i < end; i++)
         {
-            if (!PhraseSections.HasMark(_contexts[i])) continue;
-            if (_isChart) cost += ChartPartWithin;
-            else if (_positions[i - 1] >= Phrase - 1) cost += PartWithin;
+            if (PhraseSections.HasMark(_contexts[i]) && (_isChart || _positions[i - 1] >= Phrase - 1)) cost += PartWithin;
         }
         return cost;
     }
