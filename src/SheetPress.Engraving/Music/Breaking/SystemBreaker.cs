@@ -21,7 +21,7 @@ internal sealed class SystemBreaker
     // how little is left of the free space between them. Half of it gone costs one unit.
     private const double CrampedUnit = 0.35;
 
-    // Neighbouring systems that are set very differently spoil a page.
+    // Neighbouring systems that are set very differently spoil a page: what counts are the measures that no text holds apart.
     private const double Unlike = 1.5;
     private const double TightBelow = 0.93;
     private const double LooseAbove = 1.2;
@@ -147,7 +147,7 @@ internal sealed class SystemBreaker
         var ratio = springs.Ratio(width);
         var isLast = end == _contexts.Length;
         if (IsRagged(springs, width)) return new LineCost(first > 0 ? RaggedCost(end - first, springs.NaturalWidth / width) : 0, null);
-        return new LineCost((Badness(ratio) * (isLast && ratio is > 1 and <= MostStretch ? LastStretched : 1)) + Crampedness(springs, width) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(ratio));
+        return new LineCost((Badness(ratio) * (isLast && ratio is > 1 and <= MostStretch ? LastStretched : 1)) + Crampedness(springs, width) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(springs.Tension(width)));
     }
 
     private double PartsWithin(int first, int end)
@@ -207,7 +207,7 @@ internal sealed class SystemBreaker
         return left >= 1 ? 0 : (1 - left) * (1 - left) / (CrampedUnit * CrampedUnit);
     }
 
-    private static LineFitness Fitness(double ratio) => ratio switch
+    private static LineFitness Fitness(double tension) => tension switch
     {
         < TightBelow => LineFitness.Tight,
         < LooseAbove => LineFitness.Decent,

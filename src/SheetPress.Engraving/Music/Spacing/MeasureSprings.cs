@@ -11,9 +11,12 @@ internal sealed class MeasureSprings
 
     // Where there is room a measure is widened for its texts at most this much, so that there is this much more white between them
     // than they need; a crowded one is held even up to the lesser share, and what they need beyond it stands under them alone.
-    private const double MostWidened = 2;
+    private const double MostWanted = 2.5;
     private const double MostHeld = 1.5;
     private const double MoreWhite = 1.2;
+
+    // The last text of a measure may hang over the barline if it stands over less than this share of it.
+    private const double HangingShare = 0.4;
 
     // White between a note and the next of its voice, however far above or below it stands.
     private const double NextNoteGap = 0.15;
@@ -41,7 +44,7 @@ internal sealed class MeasureSprings
         Rods = rods.ToImmutable();
         var last = columns[^1];
         Tail = SpacingCurve.Space(measure.Plan.Length - last.Onset, last.Shortest);
-        Widened = Math.Clamp(ForTexts(columns, Inner, Tail, MoreWhite), 1, MostWidened);
+        Wanted = Math.Min(ForTexts(columns, Inner, Tail, MoreWhite), MostWanted);
         Held = Math.Min(ForTexts(columns, Inner, Tail, 0), MostHeld);
         ReachLeft = InkDistance.StaffReachLeft(columns[0]);
         ReachRight = InkDistance.StaffReachRight(last);
@@ -61,10 +64,10 @@ internal sealed class MeasureSprings
     public double Tail { get; }
 
     /// <summary>
-    /// How much the whole measure is widened for its longest chord symbol or numeral, at least 1: shared by all its notes, or the
-    /// beats under that text would look slower than the others.
+    /// Share of its natural width that the whole measure wants for its longest chord symbol or numeral: widened for all its notes alike,
+    /// or the beats under that text would look slower than the others. 0 without such texts.
     /// </summary>
-    public double Widened { get; }
+    public double Wanted { get; }
 
     /// <summary>Share of its natural width down to which the measure is held for the same texts, by all its notes alike; 0 without such texts.</summary>
     public double Held { get; }
@@ -96,7 +99,7 @@ internal sealed class MeasureSprings
 
     private static double ForTexts(ImmutableArray<Column> columns, ImmutableArray<Spring> springs, double tail, double white)
     {
-        var share = 0.0;
+        var (share, all) = (0.0, tail + springs.Sum(s => s.At(1)));
         foreach (var lane in InkDistance.LongTexts)
         {
             var (before, natural) = (-1, 0.0);
@@ -107,7 +110,7 @@ internal sealed class MeasureSprings
                 if (before >= 0) share = Math.Max(share, (InkDistance.InRow(columns[before], columns[i], lane) + white) / natural);
                 (before, natural) = (i, 0);
             }
-            if (before >= 0) share = Math.Max(share, (InkDistance.ReachRight(columns[before], lane) + white) / (natural + tail));
+            if (before >= 0 && natural + tail >= HangingShare * all) share = Math.Max(share, (InkDistance.ReachRight(columns[before], lane) + white) / (natural + tail));
         }
         return share;
     }

@@ -49,22 +49,25 @@ internal sealed class SpringChain
     /// <summary>The tension at which the chain has a length, which must be above the least.</summary>
     public double TensionFor(double length)
     {
+        var isLoose = length > NaturalLength;
+        var springs = new Spring[_springs.Length];
+        for (var i = 0; i < springs.Length; i++) springs[i] = isLoose ? _springs[i].Loose : _springs[i].Tight;
         // A spring held at its least length is set aside; that only lowers the tension, so springs are only ever set aside.
-        var held = new bool[_springs.Length];
+        var held = new bool[springs.Length];
         while (true)
         {
             var (rest, elastic) = (length, 0.0);
-            for (var i = 0; i < _springs.Length; i++)
+            for (var i = 0; i < springs.Length; i++)
             {
-                rest -= held[i] ? _springs[i].Least : _springs[i].Fixed;
-                if (!held[i]) elastic += _springs[i].Elastic;
+                rest -= held[i] ? springs[i].Least : springs[i].Fixed;
+                if (!held[i]) elastic += springs[i].Elastic;
             }
             if (elastic <= Tolerance) return 0;
             var tension = rest / elastic;
             var changed = false;
-            for (var i = 0; i < _springs.Length; i++)
+            for (var i = 0; i < springs.Length; i++)
             {
-                if (held[i] || _springs[i].Fixed + (_springs[i].Elastic * tension) >= _springs[i].Least - Tolerance) continue;
+                if (held[i] || springs[i].Fixed + (springs[i].Elastic * tension) >= springs[i].Least - Tolerance) continue;
                 held[i] = changed = true;
             }
             if (!changed) return tension;

@@ -43,8 +43,8 @@ internal sealed class SystemSprings
             springs.Add(m > first && IsOpen(left, measure) ? new Spring(0, 0, measure.ReachLeft) : Opening(left, measure, density));
             var firstNode = springs.Count;
             starts.Add(firstNode);
-            var (widened, held) = density < 1 ? (1, 0) : (measure.Widened, measure.Held);
-            Spring ForTexts(Spring spring) => spring with { Elastic = spring.Elastic * widened * density, Least = Math.Max(spring.Least, spring.Elastic * held) };
+            var (wanted, held) = density < 1 ? (0, 0) : (measure.Wanted, measure.Held);
+            Spring ForTexts(Spring spring) => spring with { Elastic = spring.Elastic * density, Least = Math.Max(spring.Least, spring.Elastic * held), Wanted = spring.Elastic * wanted };
             foreach (var spring in measure.Inner) springs.Add(ForTexts(spring));
             foreach (var rod in measure.Rods) rods.Add(new Rod(rod.From + firstNode, rod.To + firstNode, rod.Distance));
             rows.Add(measure.Measure.Columns, firstNode, rods);
