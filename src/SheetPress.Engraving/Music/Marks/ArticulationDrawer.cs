@@ -5,7 +5,7 @@ namespace SheetPress.Engraving;
 /// <summary>
 /// Draws articulations after the handbooks (from memory): staccato and tenuto beside the head on the side without the stem, in
 /// spaces of the staff; accents outside the staff on that side; strong accents and fermatas above. In two voices all stand on
-/// the side of the voice.
+/// the side of the voice: at the end of a stem a staccato dot alone over the stem, everything else over the head, as fingers do.
 /// </summary>
 internal static class ArticulationDrawer
 {
@@ -38,16 +38,20 @@ internal static class ArticulationDrawer
         }
     }
 
-    /// <summary>Draws articulations over a tab that stands alone, the shortest marks nearest to the numbers.</summary>
-    public static void DrawOverTab(SystemFrame frame, StaffCanvas canvas)
+    /// <summary>Draws articulations over a tab that stands alone, for a lower voice below it, the shortest marks nearest to the numbers.</summary>
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The tab.</param>
+    /// <param name="bottomLine">y of its bottom line.</param>
+    public static void DrawBesideTab(SystemFrame frame, StaffCanvas canvas, double bottomLine)
     {
         foreach (var e in frame.Events.Where(e => !e.Plan.Event.IsRest))
         {
             foreach (var (kind, name) in Signs)
             {
                 if (!e.Plan.Event.Articulations.HasFlag(kind)) continue;
-                var mark = Ink.Centred(name + "Above", e.Centre, -Gap, MarkRole.Articulation, e.Plan.Origin with { Staff = 1 });
-                canvas.Place([mark], above: true, Gap);
+                var above = e.Plan.Voice == 0;
+                var mark = Ink.Centred(name + (above ? "Above" : "Below"), e.Centre, above ? -Gap : bottomLine + Gap, MarkRole.Articulation, e.Plan.Origin with { Staff = 1 });
+                Place(canvas, e, mark, above);
             }
         }
     }
@@ -73,7 +77,8 @@ internal static class ArticulationDrawer
         if (!byHead)
         {
             var edge = e.StemTip + (above ? -Gap - bounds.Bottom : Gap - bounds.Top);
-            Place(canvas, e, Ink.Centred(glyph, e.StemX, edge, MarkRole.Articulation, e.Plan.Origin), above);
+            var x = e.Plan.Event.Articulations == Articulations.Staccato ? e.StemX : e.Centre;
+            Place(canvas, e, Ink.Centred(glyph, x, edge, MarkRole.Articulation, e.Plan.Origin), above);
             return step;
         }
         // Ties, accidentals and close neighbours keep their place: the sign goes on to the next space that is free.

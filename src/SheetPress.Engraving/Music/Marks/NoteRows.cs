@@ -59,16 +59,22 @@ internal static class NoteRows
         if (!row.IsEmpty) canvas.Lower.Add(row);
     }
 
-    /// <summary>Signs of the plucking hand over a staff or tab.</summary>
-    public static void DrawStrokes(SystemFrame frame, StaffCanvas canvas, TextSizes sizes, int staff)
+    /// <summary>Signs of the plucking hand over a staff or tab, those of a lower voice below it.</summary>
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The staff or tab.</param>
+    /// <param name="bottomLine">y of its bottom line.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    /// <param name="staff">Index of the staff, for the origin.</param>
+    public static void DrawStrokes(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes, int staff)
     {
-        var items = new List<RowItem>();
-        var taken = new HashSet<(PlacedMeasure, Fraction)>();
-        foreach (var e in frame.Events)
+        foreach (var above in (bool[])[true, false])
         {
-            if (e.Plan.Event.IsRest || StrokeSigns.Of(e.Plan.Event.Stroke, sizes) is not { } sign || !taken.Add((e.Measure, e.Plan.Event.Onset))) continue;
-            items.Add(RowItem.Centred(sign, e.Centre, e.Plan.Origin with { Staff = staff }));
+            var items = new List<RowItem>();
+            foreach (var e in frame.Events.Where(e => !e.Plan.Event.IsRest && (e.Plan.Voice == 0) == above))
+            {
+                if (StrokeSigns.Of(e.Plan.Event.Stroke, sizes) is { } sign) items.Add(RowItem.Centred(sign, e.Centre, e.Plan.Origin with { Staff = staff }));
+            }
+            if (items.Count > 0) TextRow.Place(canvas, items, above, above ? -StrokeRise : bottomLine + StrokeRise - items.Min(i => i.Layout.Bounds.Top), StrokeGap);
         }
-        TextRow.Place(canvas, items, above: true, -StrokeRise, StrokeGap);
     }
 }

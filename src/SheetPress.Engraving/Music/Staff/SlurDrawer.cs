@@ -57,8 +57,11 @@ internal static class SlurDrawer
         }
     }
 
-    /// <summary>Draws phrasing slurs over a tab that stands alone.</summary>
-    public static void DrawOverTab(SystemFrame frame, StaffCanvas canvas)
+    /// <summary>Draws phrasing slurs over a tab that stands alone, those of a lower voice below it.</summary>
+    /// <param name="frame">The system.</param>
+    /// <param name="canvas">The tab.</param>
+    /// <param name="bottomLine">y of its bottom line.</param>
+    public static void DrawBesideTab(SystemFrame frame, StaffCanvas canvas, double bottomLine)
     {
         foreach (var voice in frame.Voices)
         {
@@ -67,8 +70,9 @@ internal static class SlurDrawer
                 var start = first < 0 ? frame.Boundaries[0].Boundary.Right + EdgeGap : voice[first].Centre;
                 var end = last >= voice.Length ? frame.Boundaries[^1].X - EdgeGap : voice[last].Centre;
                 var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end - start)));
-                var origin = voice[Math.Max(0, first)].Plan.Origin with { Staff = 1 };
-                canvas.Place([Arc.Of(new Point(start, -EndGap), new Point(end, -EndGap), height, above: true, MarkRole.Slur, origin)], above: true, EndGap);
+                var (origin, above) = (voice[Math.Max(0, first)].Plan.Origin with { Staff = 1 }, voice[Math.Max(0, first)].Plan.Voice == 0);
+                var y = above ? -EndGap : bottomLine + EndGap;
+                canvas.Place([Arc.Of(new Point(start, y), new Point(end, y), height, above, MarkRole.Slur, origin)], above, EndGap);
             }
         }
     }

@@ -59,7 +59,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         SlurDrawer.DrawPhrases(frame, canvas);
         if (!HasTab)
         {
-            NoteRows.DrawStrokes(frame, canvas, _sizes, 0);
+            NoteRows.DrawStrokes(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
             BendDrawer.DrawOverStaff(frame, canvas, _sizes);
             TechniqueSpans.Draw(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
         }
@@ -84,13 +84,13 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         BendDrawer.DrawOnTab(frame, canvas, _sizes);
         if (!HasStaff)
         {
-            ArticulationDrawer.DrawOverTab(frame, canvas);
+            ArticulationDrawer.DrawBesideTab(frame, canvas, bottom);
             if (score.ShowFingers) FingerDrawer.DrawOverTab(frame, canvas, Math.Min(0, letters.Top), Math.Max(bottom, letters.Bottom));
         }
         TechniqueSpans.Draw(frame, canvas, bottom, _sizes, 1);
-        NoteRows.DrawStrokes(frame, canvas, _sizes, 1);
+        NoteRows.DrawStrokes(frame, canvas, bottom, _sizes, 1);
         if (HasStaff) return canvas;
-        SlurDrawer.DrawOverTab(frame, canvas);
+        SlurDrawer.DrawBesideTab(frame, canvas, bottom);
         ArticulationDrawer.DrawFermatas(frame, canvas, bottom);
         DrawBelow(frame, canvas, HasStemBelow(frame) ? TabRhythm.StemEnd(Strings, above: false) : bottom);
         return canvas;
