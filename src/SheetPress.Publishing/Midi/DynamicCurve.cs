@@ -3,7 +3,7 @@ using SheetPress.Scores;
 namespace SheetPress.Publishing;
 
 /// <summary>
-/// Loudness along the written measures, as MIDI velocity: steps at dynamic marks, slopes under hairpins. The velocity of each mark is
+/// Loudness of a voice along the written measures, as MIDI velocity: steps at dynamic marks, slopes under hairpins. The velocity of each mark is
 /// the usual choice of notation playback, sixteen apart around mf at 80, from memory.
 /// </summary>
 internal sealed class DynamicCurve
@@ -13,10 +13,10 @@ internal sealed class DynamicCurve
 
     private readonly List<(Fraction Time, int From, int To, Fraction End)> _pieces = [];
 
-    public DynamicCurve(Score score)
+    public DynamicCurve(Score score, int voice)
     {
         var level = Unmarked;
-        var marks = Marks(score);
+        var marks = Marks(score, voice);
         for (var i = 0; i < marks.Count; i++)
         {
             var (time, direction) = marks[i];
@@ -48,13 +48,13 @@ internal sealed class DynamicCurve
         return level;
     }
 
-    private static List<(Fraction Time, Direction Direction)> Marks(Score score)
+    private static List<(Fraction Time, Direction Direction)> Marks(Score score, int voice)
     {
         var marks = new List<(Fraction, Direction)>();
         var start = Fraction.Zero;
         foreach (var measure in score.Measures)
         {
-            foreach (var direction in measure.Directions.OrderBy(d => d.Offset))
+            foreach (var direction in measure.Directions.Where(d => d.Voice is null || d.Voice == voice).OrderBy(d => d.Offset))
             {
                 if (direction.Kind is DirectionKind.Dynamic or DirectionKind.CrescendoStart or DirectionKind.DiminuendoStart or DirectionKind.HairpinStop) marks.Add((start + direction.Offset, direction));
             }

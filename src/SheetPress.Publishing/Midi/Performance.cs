@@ -35,8 +35,7 @@ internal sealed class Performance
             at += measure.Length;
         }
         var notes = new List<PlayedNote>();
-        var dynamics = new DynamicCurve(score);
-        for (var voice = 0; voice < 2; voice++) PlayVoice(score.Feel, measures, voice, dynamics, notes);
+        for (var voice = 0; voice < 2; voice++) PlayVoice(score.Feel, measures, voice, new DynamicCurve(score, voice), notes);
         return new Performance(score, measures, notes);
     }
 

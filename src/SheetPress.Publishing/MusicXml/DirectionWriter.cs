@@ -77,10 +77,10 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
         {
             case DirectionKind.Words: WriteWords(direction.Text, offset, ("font-style", "italic")); break;
             case DirectionKind.Rehearsal: WriteMark(offset, () => xml.Leaf("rehearsal", direction.Text)); break;
-            case DirectionKind.Dynamic: WriteDynamic(direction.Text, offset); break;
-            case DirectionKind.CrescendoStart: WriteWedge("crescendo", offset); break;
-            case DirectionKind.DiminuendoStart: WriteWedge("diminuendo", offset); break;
-            case DirectionKind.HairpinStop: WriteWedge("stop", offset); break;
+            case DirectionKind.Dynamic: WriteDynamic(direction, offset); break;
+            case DirectionKind.CrescendoStart: WriteWedge(direction, "crescendo", offset); break;
+            case DirectionKind.DiminuendoStart: WriteWedge(direction, "diminuendo", offset); break;
+            case DirectionKind.HairpinStop: WriteWedge(direction, "stop", offset); break;
             case DirectionKind.Segno: WriteMark(offset, () => xml.Empty("segno"), sound: ("segno", SegnoName(++_segni))); break;
             case DirectionKind.Coda: WriteMark(offset, () => xml.Empty("coda"), sound: ("coda", CodaName(++_codas))); break;
             case DirectionKind.Tempo: WriteMark(offset, () => WriteMetronome(direction), sound: SoundOf(direction.Tempo!)); break;
@@ -137,29 +137,35 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
         if (text.Length > 0) WriteMark(offset, () => xml.Leaf("words", text, style));
     }
 
-    private void WriteWedge(string type, long offset) => WriteMark(offset, () => xml.Empty("wedge", ("type", type)), "below");
+    // Hairpins of two voices may be open at once: the number tells them apart.
+    private void WriteWedge(Direction direction, string type, long offset) =>
+        WriteLoudness(direction, offset, () => xml.Empty("wedge", ("type", type), ("number", direction.Voice is { } voice ? XmlOutput.Number(voice + 1) : null)));
 
-    private void WriteDynamic(string text, long offset)
+    private void WriteDynamic(Direction direction, long offset)
     {
-        var percent = PercentOf(text);
-        WriteMark(offset, Sign, "below", percent is null ? null : ("dynamics", percent));
+        var percent = PercentOf(direction.Text);
+        WriteLoudness(direction, offset, Sign, percent is null ? null : ("dynamics", percent));
 
         void Sign()
         {
             xml.Open("dynamics");
-            if (NamedDynamics.Contains(text)) xml.Empty(text);
-            else xml.Leaf("other-dynamics", text);
+            if (NamedDynamics.Contains(direction.Text)) xml.Empty(direction.Text);
+            else xml.Leaf("other-dynamics", direction.Text);
             xml.Close();
         }
     }
 
-    private void WriteMark(long offset, Action sign, string placement = "above", (string, string?)? sound = null)
+    private void WriteLoudness(Direction direction, long offset, Action sign, (string, string?)? sound = null) =>
+        WriteMark(offset, sign, direction.Voice == 0 ? "above" : "below", sound, direction.Voice);
+
+    private void WriteMark(long offset, Action sign, string placement = "above", (string, string?)? sound = null, int? voice = null)
     {
         xml.Open("direction", ("placement", placement));
         xml.Open("direction-type");
         sign();
         xml.Close();
         if (offset != 0) xml.Leaf("offset", offset, ("sound", sound is null ? null : "yes"));
+        if (voice is { } number) xml.Leaf("voice", plan.Leading.VoiceNumber(number));
         WriteStaff(plan.Leading);
         if (sound is { } attribute) xml.Empty("sound", attribute);
         xml.Close();

@@ -29,7 +29,7 @@ internal sealed class StaffWriter(XmlOutput xml, ExercisePlan plan, Divisions di
     // Writes one voice and gives the time it took.
     private Fraction WriteVoice(Measure measure, int measureIndex, int voice, StaffRole role, Pitch middleLine)
     {
-        var marks = role.Leads && voice == 0 ? MarksOf(measure) : [];
+        var marks = role.Leads ? MarksOf(measure, voice) : [];
         var events = measure.Voices[voice].Events;
         var isSilent = events is [{ MeasureRest: not null }] || !(role.IsShown || role.Sounds);
         if (isSilent)
@@ -56,12 +56,12 @@ internal sealed class StaffWriter(XmlOutput xml, ExercisePlan plan, Divisions di
         return at;
     }
 
-    // All marks in order of time; at one point in time directions come before chord symbols, each as listed.
-    private static List<Mark> MarksOf(Measure measure)
+    // The marks written with a voice in order of time, the upper having all but those of the lower; at one point in time directions come before chord symbols, each as listed.
+    private static List<Mark> MarksOf(Measure measure, int voice)
     {
         var marks = new List<Mark>();
-        foreach (var direction in measure.Directions) Insert(marks, new Mark(direction.Offset, direction, null));
-        foreach (var harmony in measure.Harmonies) Insert(marks, new Mark(harmony.Offset, null, harmony));
+        foreach (var direction in measure.Directions) if (Math.Min(direction.Voice ?? 0, measure.Voices.Length - 1) == voice) Insert(marks, new Mark(direction.Offset, direction, null));
+        if (voice == 0) foreach (var harmony in measure.Harmonies) Insert(marks, new Mark(harmony.Offset, null, harmony));
         return marks;
     }
 

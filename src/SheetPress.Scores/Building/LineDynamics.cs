@@ -6,8 +6,19 @@ namespace SheetPress.Scores;
 internal static class LineDynamics
 {
     /// <summary>The directions of each measure, in order.</summary>
-    /// <remarks>Common practice: a hairpin runs to the next dynamic or hairpin; one that meets neither ends with the line.</remarks>
-    public static ImmutableArray<Direction>[] Of(Line line, IReadOnlyList<FrameMeasure> frame, ImmutableArray<MeasurePlan> plans)
+    /// <remarks>
+    /// Common practice: a hairpin runs to the next dynamic or hairpin; one that meets neither ends with the line. What is marked at
+    /// the upper line alone, or the same at both, holds for both; else each voice has its own.
+    /// </remarks>
+    public static ImmutableArray<Direction>[] Of(Line line, Line? lower, IReadOnlyList<FrameMeasure> frame, ImmutableArray<MeasurePlan> plans)
+    {
+        var all = Of(line, frame, plans);
+        if (lower is null || Of(lower, frame, plans) is not { } second || second.All(m => m.IsEmpty)) return all;
+        if (all.Zip(second, (a, b) => a.SequenceEqual(b)).All(isSame => isSame)) return all;
+        return [.. all.Zip(second, (a, b) => a.Select(d => d with { Voice = 0 }).Concat(b.Select(d => d with { Voice = 1 })).OrderBy(d => d.Offset).ToImmutableArray())];
+    }
+
+    private static ImmutableArray<Direction>[] Of(Line line, IReadOnlyList<FrameMeasure> frame, ImmutableArray<MeasurePlan> plans)
     {
         var found = new List<Direction>[frame.Count];
         for (var i = 0; i < found.Length; i++) found[i] = [];

@@ -19,7 +19,7 @@ public static class ScoreBuilder
         if (line.Changes.FirstOrDefault(c => !plans.Any(p => p.Start == c.Start)) is { } astray) throw new ArgumentException($"No measure starts at {astray.Start}, where the line changes clef or tempo.", nameof(line));
         var upper = new VoiceWriter(line, frame, plans);
         var lower = secondVoice is null ? null : new VoiceWriter(secondVoice, frame, plans);
-        var loudness = LineDynamics.Of(line, frame, plans);
+        var loudness = LineDynamics.Of(line, secondVoice, frame, plans);
         var measures = ImmutableArray.CreateBuilder<Measure>(frame.Count);
         for (var i = 0; i < frame.Count; i++)
         {

@@ -26,7 +26,7 @@ public enum DirectionKind
     Words,
     /// <summary>A rehearsal mark.</summary>
     Rehearsal,
-    /// <summary>A dynamic such as "mf" (the text), below the staff.</summary>
+    /// <summary>A dynamic such as "mf" (the text).</summary>
     Dynamic,
     /// <summary>A crescendo hairpin starts.</summary>
     CrescendoStart,
@@ -56,6 +56,9 @@ public enum DirectionKind
 /// <param name="Text">Its text, where the kind has one.</param>
 public sealed record Direction(Fraction Offset, DirectionKind Kind, string Text = "")
 {
+    /// <summary>Of dynamics and hairpins, the voice that they belong to where two voices have their own: 0 for the upper, 1 for the lower; null for all there is.</summary>
+    public int? Voice { get; init; }
+
     /// <summary>The tempo of a <see cref="DirectionKind.Tempo"/>; null for every other kind.</summary>
     public Tempo? Tempo { get; init; }
 

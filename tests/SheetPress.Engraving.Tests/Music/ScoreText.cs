@@ -8,7 +8,7 @@ namespace SheetPress.Engraving.Tests;
 /// <summary>
 /// Makes scores from one line of text for tests. Notes are "E2:1" (pitch, length in quarter notes), chords "E2+B2:2", rests
 /// "r:1"; after "!" come attributes: ho po sl (joins), st te ac ma fe vi pm lr (articulations), T P dn up i m a (strokes), gh de
-/// ha sh (heads), si so (slides in from below, out downward), ss se (a slur starts, ends), f0..f4 (finger), b1 (bend), =text (count). Bars "|" are for the eye.
+/// ha sh (heads), si so (slides in from below, out downward), ss se (a slur starts, ends), *ff (a dynamic) < > (hairpins), f0..f4 (finger), b1 (bend), =text (count). Bars "|" are for the eye.
 /// </summary>
 internal static class ScoreText
 {
@@ -110,6 +110,9 @@ internal static class ScoreText
         "ss" => note with { SlurStart = true },
         "se" => note with { SlurStop = true },
         "so" => note with { SlideOut = LooseSlide.Below },
+        "<" => note with { Hairpin = Hairpin.Crescendo },
+        ">" => note with { Hairpin = Hairpin.Diminuendo },
+        _ when attribute[0] == '*' => note with { Dynamic = attribute[1..] },
         _ when attribute[0] == 'f' => note with { Tones = [.. note.Tones.Select(t => t with { Finger = attribute[1] - '0' })] },
         _ when attribute[0] == 'b' => note with { BendHalfSteps = double.Parse(attribute[1..], CultureInfo.InvariantCulture) },
         _ when attribute[0] == '=' => note with { Count = attribute[1..] },

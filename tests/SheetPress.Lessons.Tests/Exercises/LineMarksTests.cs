@@ -37,6 +37,18 @@ public class LineMarksTests
         string.Join(" | ", measures).Trim().ShouldBe(expected);
     }
 
+    /// <summary>What both voices have, or the upper one alone, holds for both; else each has its own.</summary>
+    [Theory]
+    [InlineData("h G3:p G3", "h E2 E2", "0 Dynamic p")]
+    [InlineData("h G3:p G3", "h E2:p E2", "0 Dynamic p")]
+    [InlineData("h G3 G3", "q E2 E2:ff h E2:diminuendo", "1 Dynamic ff @1, 2 DiminuendoStart @1, 4 HairpinStop @1")]
+    [InlineData("h G3:p G3:crescendo", "h E2:p q E2 E2:f", "0 Dynamic p @0, 0 Dynamic p @1, 2 CrescendoStart @0, 3 Dynamic f @1, 4 HairpinStop @0")]
+    public void Loudness_of_the_lower_voice_comes_into_its_measure(string line, string lower, string expected)
+    {
+        var directions = Score(line, lower, "guitar-6", "C").Measures[0].Directions;
+        string.Join(", ", directions.Select(d => $"{d.Offset} {d.Kind} {d.Text}".Trim() + (d.Voice is { } voice ? $" @{voice}" : ""))).ShouldBe(expected);
+    }
+
     /// <summary>Natural harmonics sound an octave (fret 12), an octave and a fifth (fret 7), two octaves (fret 5) above the open string; common practice.</summary>
     [Theory]
     [InlineData("G3:harmonic", 1, 12)]

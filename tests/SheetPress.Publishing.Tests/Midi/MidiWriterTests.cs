@@ -161,6 +161,17 @@ public class MidiWriterTests
     }
 
     [Fact]
+    public void Two_voices_are_each_as_loud_as_their_own_marks_say()
+    {
+        var upper = new Line([MidiScores.Note(0, 1, "A2") with { Dynamic = "p", Hairpin = Hairpin.Crescendo }, MidiScores.Note(1, 1, "B2"), MidiScores.Note(2, 2, "C3") with { Dynamic = "f" }], 4);
+        var lower = new Line([MidiScores.Note(0, 2, "A1"), MidiScores.Note(2, 2, "E1") with { Dynamic = "ff" }], 4);
+        var score = ScoreBuilder.Build(new ScoreHeader { Id = "test", Title = "Test", Instrument = MidiScores.Bass, Tempo = new Tempo(120, new NoteValue(NoteBase.Quarter)) }, [MidiScores.Measure()], upper, lower);
+        var notes = MidiScores.Read(score).Notes().ToLookup(n => n.Key < 45);
+        notes[false].Select(n => n.Velocity).ShouldBe([49, 72, 96]);
+        notes[true].Select(n => n.Velocity).ShouldBe([80, 112]);
+    }
+
+    [Fact]
     public void A_bend_moves_the_wheel_and_brings_it_back()
     {
         var score = MidiScores.Build([MidiScores.Measure()], MidiScores.Note(0, 2, "A1") with { BendHalfSteps = 2 }, MidiScores.Note(2, 2, "E1"));

@@ -87,6 +87,14 @@ public class DirectionTests
         Written.Exercise("plain").Descendants("wedge").Select(w => (string)w.Attribute("type")!).ShouldBe(["crescendo", "stop", "diminuendo", "stop"]);
 
     [Fact]
+    public void Loudness_of_two_voices_is_written_with_its_voice()
+    {
+        var written = Written.Exercise("voices-of-their-own-loudness").Descendants("direction").Where(d => d.Descendants("wedge").Concat(d.Descendants("dynamics")).Any())
+            .Select(d => string.Join(' ', (string)d.Element("voice")!, (string)d.Attribute("placement")!, d.Descendants("wedge").Select(w => $"{(string)w.Attribute("type")!} {(string)w.Attribute("number")!}").SingleOrDefault() ?? d.Descendants("dynamics").Single().Elements().Single().Name.LocalName));
+        written.ShouldBe(["1 above mf", "1 above crescendo 1", "1 above stop 1", "2 below p", "2 below diminuendo 2", "1 above f", "2 below stop 2", "2 below ff"], ignoreOrder: true);
+    }
+
+    [Fact]
     public void The_instruction_stands_over_the_first_measure()
     {
         var first = Written.Measures(Written.Exercise("plain"))[0];

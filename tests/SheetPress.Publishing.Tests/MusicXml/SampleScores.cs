@@ -14,7 +14,7 @@ internal static class SampleScores
     [
         Plain(), Swing(), Pickup(), KeysAndMeters(), Repeats(), ToTheCoda(), BackToTheStart(), Tuplets(), NestedTuplets(), Technique(), Bends(),
         TwoVoices(), Chords(), NoChord(), TabOnly(), StaffOnly(), Chart(), FiveStrings(), Ukulele(), CapoGuitar(), OwnTuning(), Silence(), RepeatedMeasures(),
-        Clefs(), Phrases(), Tempos(), Equations(),
+        Clefs(), Phrases(), Tempos(), Equations(), VoicesOfTheirOwnLoudness(),
     ];
 
     /// <summary>The sample of a name.</summary>
@@ -58,6 +58,9 @@ internal static class SampleScores
             f[2] with { Harmonies = [Symbol("Ebmaj7", "IIImaj7"), Symbol("Dm7b5", "iiø7", "3")], Directions = [Sign(DirectionKind.Words, "let it breathe", "5/2"), Sign(DirectionKind.DiminuendoStart), Sign(DirectionKind.HairpinStop, at: "3")], BreakBefore = true },
             f[3] with { Harmonies = [Symbol("G7b9", "V7")], Directions = [Sign(DirectionKind.Dynamic, "espr.")] },
         ]);
+
+    private static Score VoicesOfTheirOwnLoudness() => Build(
+        Header("voices-of-their-own-loudness", "guitar-6"), "4/4", "C major", "E4:2!*mf!< G4:2 | C5:2!*f E4:2", "C3:1!*p G3:1 C3:2!> | A2:1 E3:1!*ff A2:2");
 
     private static Score Swing() => Build(
         Header("swing") with { Feel = Feel.SwingEighths, Tempo = new Tempo(132.5, Quarter) },

@@ -2,10 +2,11 @@ using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Draws dynamics and hairpins on one line under a staff.</summary>
+/// <summary>Draws dynamics and hairpins on one line under a staff; where two voices have their own, those of the upper voice on one above it (common practice, from memory).</summary>
 internal static class DynamicsRow
 {
     private const double Drop = 2;
+    private const double Rise = 1;
     private const double Gap = 0.6;
     private const double HairpinOpening = 1.1;
     private const double HairpinGap = 0.5;
@@ -26,13 +27,14 @@ internal static class DynamicsRow
     /// <summary>Draws the row of a system.</summary>
     /// <param name="frame">The system.</param>
     /// <param name="canvas">The staff.</param>
-    /// <param name="bottomLine">y of its bottom line (of the stems under a tab).</param>
-    /// <param name="open">The hairpin that is open at the start of the system, or null.</param>
+    /// <param name="above">Whether it is the row above the staff, that of an upper voice with dynamics of its own.</param>
+    /// <param name="edge">y of the top or bottom line (of the stems under a tab).</param>
+    /// <param name="open">The hairpin of the row that is open at the start of the system, or null.</param>
     /// <param name="overBarlines">Whether barlines run through the row, as they do between staff and tab.</param>
     /// <param name="sizes">Sizes of text.</param>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, DirectionKind? open, bool overBarlines, TextSizes sizes)
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, bool above, double edge, DirectionKind? open, bool overBarlines, TextSizes sizes)
     {
-        var baseline = bottomLine + Drop;
+        var baseline = above ? edge - Rise : edge + Drop;
         var marks = new List<Mark>();
         var texts = new List<Box>();
         var pins = new List<Pin>();
@@ -40,7 +42,7 @@ internal static class DynamicsRow
         var from = open is not null;
         foreach (var measure in frame.Measures)
         {
-            foreach (var direction in measure.Plan.Context.Measure.Directions)
+            foreach (var direction in measure.Plan.Context.Measure.Directions.Where(d => IsAbove(d) == above))
             {
                 var x = measure.XAt(direction.Offset);
                 var here = new MarkOrigin(frame.Index, measure.Plan.Context.Index, 0, -1);
@@ -71,15 +73,15 @@ internal static class DynamicsRow
             pins[i] = Between(texts, least, most, pins[i]);
             marks.AddRange(Hairpin(pins[i], baseline - HairpinRise));
         }
-        if (marks.Count > 0) canvas.Place(marks, above: false, Gap);
+        if (marks.Count > 0) canvas.Place(marks, above, Gap);
     }
 
-    /// <summary>The hairpin open at the start of a measure, or null.</summary>
-    public static DirectionKind? OpenAt(Score score, int measure)
+    /// <summary>The hairpin of a row that is open at the start of a measure, or null.</summary>
+    public static DirectionKind? OpenAt(Score score, int measure, bool above)
     {
         for (var i = measure - 1; i >= 0; i--)
         {
-            foreach (var direction in score.Measures[i].Directions.Reverse())
+            foreach (var direction in score.Measures[i].Directions.Reverse().Where(d => IsAbove(d) == above))
             {
                 if (direction.Kind == DirectionKind.HairpinStop) return null;
                 if (direction.Kind is DirectionKind.CrescendoStart or DirectionKind.DiminuendoStart) return direction.Kind;
@@ -95,6 +97,8 @@ internal static class DynamicsRow
         if (direction.Kind != DirectionKind.Dynamic || DirectionSymbols.Of(direction, sizes) is not { } symbol) return null;
         return symbol.Bounds.Transform(1, RowItem.Centred(symbol, Ink.Glyph("noteheadBlack").Bounds.Right / 2, MarkOrigin.None).X, 0);
     }
+
+    private static bool IsAbove(Direction direction) => direction.Voice == 0;
 
     // A hairpin between the texts and hairpins beside it, no shorter than can be seen.
     private static Pin Between(List<Box> texts, double least, double most, Pin pin)

@@ -64,7 +64,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
             TechniqueSpans.Draw(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
         }
         ArticulationDrawer.DrawFermatas(frame, canvas, StaffSteps.BottomLine);
-        DrawBelow(frame, canvas, StaffSteps.BottomLine);
+        DrawRows(frame, canvas, StaffSteps.BottomLine);
         return canvas;
     }
 
@@ -92,7 +92,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         if (HasStaff) return canvas;
         SlurDrawer.DrawBesideTab(frame, canvas, bottom);
         ArticulationDrawer.DrawFermatas(frame, canvas, bottom);
-        DrawBelow(frame, canvas, HasStemBelow(frame) ? TabRhythm.StemEnd(Strings, above: false) : bottom);
+        DrawRows(frame, canvas, HasStemBelow(frame) ? TabRhythm.StemEnd(Strings, above: false) : bottom);
         return canvas;
     }
 
@@ -100,9 +100,13 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
     private static bool HasStemBelow(SystemFrame frame) =>
         frame.Events.Any(e => !e.Plan.Event.IsRest && e.Plan.HasStem && (e.Plan.Voice > 0 || !e.Measure.Plan.HasTwoVoices));
 
-    private void DrawBelow(SystemFrame frame, StaffCanvas canvas, double bottomLine)
+    private void DrawRows(SystemFrame frame, StaffCanvas canvas, double bottomLine)
     {
-        DynamicsRow.Draw(frame, canvas, bottomLine, DynamicsRow.OpenAt(score, frame.Measures[0].Plan.Context.Index), HasStaff && HasTab, _sizes);
+        foreach (var above in (bool[])[true, false])
+        {
+            var open = DynamicsRow.OpenAt(score, frame.Measures[0].Plan.Context.Index, above);
+            DynamicsRow.Draw(frame, canvas, above, above ? 0 : bottomLine, open, overBarlines: !above && HasStaff && HasTab, _sizes);
+        }
         if (score.ShowDegrees) NoteRows.DrawDegrees(frame, canvas, bottomLine, _sizes);
         if (score.ShowCounts) NoteRows.DrawCounts(frame, canvas, bottomLine, _sizes);
     }

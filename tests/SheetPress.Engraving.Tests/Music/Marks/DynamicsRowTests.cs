@@ -47,6 +47,43 @@ public class DynamicsRowTests
         }
     }
 
+    // Common practice, from memory: the dynamics of an upper voice stand above the staff, those of a lower voice below it.
+    [Theory]
+    [InlineData(StaffLayout.Staff)]
+    [InlineData(StaffLayout.StaffAndTab)]
+    [InlineData(StaffLayout.Tab)]
+    public void Voices_with_their_own_dynamics_have_them_on_their_side(StaffLayout layout)
+    {
+        var system = Drawn.System(ScoreText.Parse("E4:2!*mf!< G4:1 E4:1!*f", "guitar-6", layout: layout, lower: "C3:1!*p G3:1 C3:2!>"));
+        Sides(system).ShouldBe((4, 3));
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("E4:2!*mf!< G4:2", "C3:2 C3:2", 3)]
+    [InlineData("E4:2!*mf!< G4:2", "C3:2!*mf!< C3:2", 3)]
+    [InlineData("E4:2 G4:2", "C3:1 C3:1!*ff C3:2!>", 3)]
+    public void What_one_voice_has_alone_or_both_have_stands_once_below(string upper, string lower, int count) =>
+        Sides(Drawn.System(ScoreText.Parse(upper, "guitar-6", layout: StaffLayout.Staff, lower: lower))).ShouldBe((0, count));
+
+    // A hairpin that goes on in the next system stays on the side of its voice.
+    [Fact]
+    public void Hairpins_of_both_voices_go_on_over_a_line_break()
+    {
+        var bars = string.Concat(Enumerable.Repeat("E4:1/2 F4:1/2 G4:1/2 F4:1/2 E4:1/2 F4:1/2 G4:1/2 F4:1/2 ", 3));
+        var systems = ScoreEngraver.Engrave(ScoreText.Parse($"E4:4!< {bars}", "guitar-6", layout: StaffLayout.Staff, lower: "C3:4!> C3:4 C3:4 C3:4"), 40, new EngravingOptions()).Systems;
+        systems.Length.ShouldBeGreaterThan(1);
+        foreach (var system in systems) Sides(system).ShouldBe((2, 2));
+    }
+
+    private static (int Above, int Below) Sides(EngravedSystem system)
+    {
+        var marks = system.Of(MarkRole.Dynamic);
+        var staffBottom = system.Of(MarkRole.StaffLine).Select(m => m.Bounds.Bottom).DefaultIfEmpty(system.StaffBottom).Max();
+        marks.ShouldAllBe(m => m.Bounds.Bottom < system.StaffTop || m.Bounds.Top > staffBottom);
+        return (marks.Count(m => m.Bounds.Bottom < system.StaffTop), marks.Count(m => m.Bounds.Top > staffBottom));
+    }
+
     [Fact]
     public void A_hairpin_can_be_seen()
     {
