@@ -58,7 +58,8 @@ internal static class InkRelations
         or MarkRole.Clef or MarkRole.KeySignature or MarkRole.Meter or MarkRole.Notehead or MarkRole.Stem or MarkRole.Flag or MarkRole.Beam
         or MarkRole.Accidental or MarkRole.Dot or MarkRole.Rest or MarkRole.Tie or MarkRole.Slur or MarkRole.Slide or MarkRole.Articulation or MarkRole.LedgerLine;
 
-    private static bool IsNote(MarkRole role) => role is MarkRole.Notehead or MarkRole.Stem or MarkRole.LedgerLine or MarkRole.Flag or MarkRole.Beam or MarkRole.Dot;
+    // A flag is no part that an arc may start at: one that runs through it is not seen where it begins.
+    private static bool IsNote(MarkRole role) => role is MarkRole.Notehead or MarkRole.Stem or MarkRole.LedgerLine or MarkRole.Beam or MarkRole.Dot;
 
     private static bool IsSymbolInText(Mark mark) => mark.Origin.System < 0 && mark.Role is MarkRole.ChordSymbol or MarkRole.DegreeName or MarkRole.Roman or MarkRole.Tempo;
 

@@ -49,6 +49,20 @@ public class InkRelationsTests
     }
 
     [Fact]
+    public void An_arc_starts_at_a_head_and_not_at_a_flag()
+    {
+        var origin = new MarkOrigin(0, 0, 0, 1);
+        var flag = Ink.At("flag8thUp", 1.1, -1.5, MarkRole.Flag, origin);
+        foreach (var role in (MarkRole[])[MarkRole.Tie, MarkRole.Slur])
+        {
+            var arc = Arc.Of(new(0.8, 1.2), new(4, 1.2), 0.6, above: true, role, origin);
+            InkRelations.MayTouch(arc, Head(1, 0), 1).ShouldBeTrue();
+            InkRelations.MayTouch(arc, flag, 1).ShouldBeFalse();
+            InkRelations.MayTouch(flag, arc, 1).ShouldBeFalse();
+        }
+    }
+
+    [Fact]
     public void Two_diagrams_do_not_touch()
     {
         static Mark Fret(int figure) => Ink.Upright(3, 0, 20, 0.1, MarkRole.Diagram, MarkOrigin.None with { Event = figure });

@@ -35,7 +35,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         foreach (var onset in onsets)
         {
             var boxes = ImmutableArray.CreateBuilder<LaneBox>();
-            foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e, events);
+            foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e, events, plan.HasTwoVoices);
             AddRows(boxes, events, onset);
             foreach (var harmony in plan.Context.Harmonies.Where(h => h.Offset == onset)) AddHarmony(boxes, harmony);
             foreach (var direction in directions) if (direction.Offset == onset && DynamicsRow.Room(direction, sizes) is { } room) boxes.Add(new LaneBox(Lane.Dynamic, room));
@@ -61,7 +61,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         _ => events.Any(e => e.IsCentred) ? Ink.Glyph("restWhole").Bounds.Width + (2 * CentredGap) : 0,
     };
 
-    private void AddEvent(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events)
+    private void AddEvent(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events, bool twoVoices)
     {
         if (HasStaff)
         {
@@ -79,7 +79,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             foreach (var mark in FretNumbers.Of(e, sizes, showTied: e.Event.Onset == Fraction.Zero)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
             if (!HasStaff) AddTabRhythm(boxes, e);
         }
-        AddRooms(boxes, e, events);
+        AddRooms(boxes, e, events, twoVoices);
     }
 
     private static void AddStem(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
@@ -108,20 +108,20 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         foreach (var mark in TabRhythm.MarksOf(e, score.Instrument.StringCount)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
     }
 
-    private void AddRooms(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events)
+    private void AddRooms(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events, bool twoVoices)
     {
         var note = e.Event;
         if (note.IsRest) return;
         // A tied note shows no number, but what joins it or leaves it starts beside its place.
         var tab = HasTab ? Box.Around(boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Concat(FretNumbers.Of(e, sizes, showTied: true).Select(m => m.Bounds))) : Box.Empty;
-        void Room(double left, double right, bool staff = true, bool upward = false)
+        void Room(double left, double right, bool staff = true, bool upward = false, bool beyondFlag = false)
         {
             if (HasStaff && staff)
             {
                 var isSlide = left == SlideDrawer.Room || right == SlideDrawer.Room;
                 var (inkLeft, inkRight) = SlideDrawer.Reach(e, isSlide ? events : []);
-                // A slide starts beyond the flag of a stem that points up.
-                if (isSlide && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
+                // A slide starts beyond the flag of a stem that points up, and a tie on that side.
+                if ((isSlide || beyondFlag) && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
                 boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, e.TopHead - SlideDrawer.Rise, inkRight + right, e.BottomHead + SlideDrawer.Rise)));
             }
             if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, upward ? double.NegativeInfinity : tab.Top, tab.Right + right, tab.Bottom)));
@@ -129,7 +129,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         if (note.SlideIn != LooseSlide.None) Room(SlideDrawer.Room, 0);
         if (note.SlideOut != LooseSlide.None || note.Connection == Connection.Slide) Room(0, SlideDrawer.Room);
         if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom);
-        if (note.Tones.Any(t => t.TieStart)) Room(0, TieRoom);
+        if (note.Tones.Any(t => t.TieStart)) Room(0, TieRoom, beyondFlag: twoVoices || e.Heads.Length > 1);
         // The arrow of a bend goes up past the strings above its own.
         if (note.BendHalfSteps is not null) Room(0, BendRoom, staff: !HasTab, upward: true);
     }

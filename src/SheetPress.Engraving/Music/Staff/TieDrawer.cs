@@ -21,6 +21,11 @@ internal static class TieDrawer
     private const double EndStep = 0.1;
     private const double ShortestTie = 1;
 
+    // A tie on the side of the flag of its note begins to the right of it (handbook practice, from memory), with this much white.
+    private const double FlagGap = 0.2;
+    private const double FlagStep = 0.1;
+    private const double ShortestBesideFlag = 0.7;
+
     /// <summary>Draws all ties.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas)
     {
@@ -52,8 +57,18 @@ internal static class TieDrawer
         if (target < 0 && to is not null) end = Math.Min(end, start + HalfTie);
         var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
         CurveMark Tie(double left, double right, bool up) => Shape(outer, left, right, StepOf(head, up), up, from.Plan.Origin);
+        start = BesideFlag(canvas, from, start, end, left => Tie(left, end, above));
         var (tie, turned) = InRoom(canvas, start, end, isFree, (right, turned) => Tie(start, right, above != turned));
         canvas.AddAll(TieAtSigns.Pass(canvas, tie, above != turned, (left, right) => Tie(left, right, above != turned)));
+    }
+
+    private static double BesideFlag(StaffCanvas canvas, PlacedEvent from, double start, double end, Func<double, CurveMark> shape)
+    {
+        if (from.Plan.FlagBounds is not { } flag) return start;
+        var latest = Math.Min(from.X + flag.Right + FlagGap, end - ShortestBesideFlag);
+        var room = new InkRoom(canvas, start - FlagGap, end, m => m.Role == MarkRole.Flag && m.Origin == from.Plan.Origin);
+        while (start < latest && !room.IsFree(shape(start), FlagGap)) start = Math.Min(start + FlagStep, latest);
+        return start;
     }
 
     // Sooner, or on the other side where the tie is free to, rather than into an accidental.

@@ -18,6 +18,11 @@ internal static class TabJoins
     private const double ArcHeight = 0.55;
     private const double ArcPerSpace = 0.05;
     private const double MostArc = 1.2;
+
+    // An arc is flatter where a flag would touch it.
+    private const double LeastArc = 0.35;
+    private const double ArcStep = 0.05;
+    private const double FlagGap = 0.2;
     private const double LetterGap = 0.2;
     private const double NumberGap = 0.15;
 
@@ -129,6 +134,8 @@ internal static class TabJoins
         var room = new InkRoom(canvas, start, end, m => m.Role == MarkRole.FretNumber);
         var isAbove = !from.Measure.Plan.HasTwoVoices || from.Plan.Voice == 0;
         if (!room.IsFree(On(isAbove), NumberGap) && room.IsFree(On(!isAbove), NumberGap)) isAbove = !isAbove;
+        var flags = new InkRoom(canvas, start - FlagGap, end + FlagGap, m => m.Role == MarkRole.Flag);
+        while (height > LeastArc && !flags.IsFree(On(isAbove), FlagGap)) height -= ArcStep;
         var arc = On(isAbove);
         canvas.Add(arc);
         var text = new SymbolBuilder(MarkRole.Technique).Text(letter, TextFont.Sans, sizes.Small).Build();

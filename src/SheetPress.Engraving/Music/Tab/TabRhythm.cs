@@ -13,6 +13,9 @@ internal static class TabRhythm
     // A half note has the outer half of a stem, so that it differs from a quarter.
     private const double HalfShare = 0.5;
 
+    // An arc over the outer string lies where the flag of its note would end: its stem is this much longer.
+    private const double ArcRoom = 0.6;
+
     private const double DotGap = 0.35;
     private const double DotShare = 0.25;
 
@@ -32,6 +35,17 @@ internal static class TabRhythm
     /// <summary>y where the stems of a side end.</summary>
     public static double StemEnd(int strings, bool above) => above ? -StemGap - StemLength : BottomLine(strings) + StemGap + StemLength;
 
+    /// <summary>y where the stem of an event ends, on the side of its stem.</summary>
+    public static double StemEnd(EventPlan e, int strings)
+    {
+        var above = e.Stem == StemDirection.Up;
+        var isFlagged = e.HasStem && !e.IsBeamed && e.Event.Value.Flags > 0;
+        // The arcs of a single voice lie over the tab, away from its stems.
+        var meetsArc = isFlagged && above == (e.Voice == 0) && e.Event.Connection is Connection.HammerOn or Connection.PullOff
+            && e.Event.Tones.Any(t => t.Position?.String == (above ? 1 : strings));
+        return StemEnd(strings, above) + (meetsArc ? above ? -ArcRoom : ArcRoom : 0);
+    }
+
     /// <summary>Stem (unless beamed or whole), flag, dots or rest of an event, on the side of its stem; beams are drawn apart.</summary>
     public static ImmutableArray<Mark> MarksOf(EventPlan e, int strings)
     {
@@ -43,7 +57,7 @@ internal static class TabRhythm
             if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, RestEdge(value, strings, above));
             return marks.ToImmutable();
         }
-        var (start, end) = (StemStart(strings, above), StemEnd(strings, above));
+        var (start, end) = (StemStart(strings, above), StemEnd(e, strings));
         var half = Ink.Defaults.StemThickness / 2;
         var from = value.Base == NoteBase.Half ? start + ((end - start) * HalfShare) : start;
         if (e.HasStem)

@@ -19,7 +19,7 @@ internal static class TabRhythmDrawer
         var events = measure.Voices[voice];
         foreach (var e in events)
         {
-            e.StemTip = end;
+            e.StemTip = e.Plan.Event.IsRest ? end : TabRhythm.StemEnd(e.Plan, strings);
             if (e.Plan.IsCentred) canvas.Add(TabRhythm.CentredRest(e.Plan, (measure.InnerLeft + measure.InnerRight) / 2, strings));
             var drop = e.Plan.Event.IsRest && StandsBesideNumber(measure, e, above ? 1 : strings) ? away * TabRhythm.RestDrop(e.Plan.Event.Value) : 0;
             canvas.AddAll(TabRhythm.MarksOf(e.Plan, strings).Select(m => m.Transform(1, e.X, drop)));

@@ -1,0 +1,49 @@
+using SheetPress.Scores;
+
+namespace SheetPress.Engraving.Tests.Music.Staff;
+
+/// <summary>Ties and arcs on the side of a flag keep clear of it: handbook practice, from memory.</summary>
+public class TieBesideFlagTests
+{
+    private static void ShouldBeClear(Score score)
+    {
+        for (var width = 40; width <= 100; width += 5)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"at {width}");
+        }
+    }
+
+    [Theory]
+    [InlineData("E4:3/2 E4:1 G4:3/2", "r:3/2 C3:1 E3:3/2")]
+    [InlineData("C5:3/2 G4:2 A4:1/2", "A2:3/2 A2:2 E3:1/2")]
+    [InlineData("E4:3/2 E4+G4:1 G4:3/2", "r:3/2 C3+G3:1 E3:3/2")]
+    [InlineData("A4:1/3 A4:2/3 C5:2 r:1/2 A4:1/2", "E2:1/2 E2:3 E2:1/2")]
+    [InlineData("C5:7/2 C5:4 G4:1/2", "A2:7/2 A2:4 E2:1/2")]
+    public void A_tie_keeps_clear_of_the_flag_of_its_note(string upper, string lower) =>
+        ShouldBeClear(ScoreText.Parse(upper, "guitar-6", layout: StaffLayout.Staff, lower: lower));
+
+    [Fact]
+    public void It_begins_to_the_right_of_the_flag()
+    {
+        var system = Drawn.Staff("C5:3/2 G4:2 A4:1/2", "guitar-6", lower: "A2:3/2 A2:2 E3:1/2");
+        foreach (var voice in (int[])[0, 1])
+        {
+            var (tie, flag) = ((CurveMark)system.Of(MarkRole.Tie, 1, voice).Single(), system.Of(MarkRole.Flag, 1, voice).Single().Bounds);
+            tie.Start.X.ShouldBeGreaterThan(flag.Left + 0.5);
+            (tie.End.X - tie.Start.X).ShouldBeGreaterThan(0.6);
+        }
+    }
+
+    [Theory]
+    [InlineData("E4:3/2 G4:1/2!po E4:2", "C3:3/2 G2:1/2!po E2:2")]
+    [InlineData("C5:3/2 F4:1/2!po E4:2", "A2:3/2 F2:1/2!ho G2:2")]
+    [InlineData("C5:7/4 F4:1/4!po E4:2", "A2:3/2 F2:1/2!ho G2:2")]
+    public void Arcs_beside_a_tab_alone_keep_clear_of_flags(string upper, string lower)
+    {
+        var score = ScoreText.Parse(upper, "guitar-6", layout: StaffLayout.Tab, lower: lower);
+        ShouldBeClear(score);
+        var system = Drawn.System(score);
+        system.Of(MarkRole.Slur).Count.ShouldBe(2);
+        system.Of(MarkRole.Flag).Count.ShouldBe(2);
+    }
+}
