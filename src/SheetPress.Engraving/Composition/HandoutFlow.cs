@@ -28,6 +28,10 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     // A text is read on one page where it can be: a break within it costs more than white at the foot of the next one.
     private const double MidText = 80;
 
+    // A text that takes less than this share of a page, heading and all, is not broken but for want of a page.
+    private const double ShortText = 0.25;
+    private const double MidShortText = 1000;
+
     private readonly FlowBuilder _flow = new();
 
     private FlowSpace SectionSpace => new(style.SectionGap, 0.8 * style.SectionGap, 0.25 * style.SectionGap);
@@ -112,19 +116,20 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             return;
         }
         var measure = Math.Min(style.TextWidth, ReadingMeasure * style.Body.Size);
-        var isFirst = true;
+        var text = new FlowBuilder();
         foreach (var part in ProseParts.Of(blocks))
         {
-            var boxes = !ProseParts.HasListInList(part) && Columns(part, TallestPart) is { } columns ? [columns] : Together(prose.Set(part, prose.Fits(part, measure) ? measure : style.TextWidth));
-            if (isFirst) _flow.AddKept(TextSpace, boxes.AsSpan());
-            else if (part is [RuleBlock]) _flow.AddNear(prose.ParagraphSpace, boxes.AsSpan());
-            else _flow.Add(prose.ParagraphSpace, boxes.AsSpan());
-            isFirst = false;
+            var boxes = !ProseParts.HasListInList(part) && Columns(part, TallestPart) is { } columns ? [columns] : Together(prose.Set(part, prose.Fits(part, measure) ? measure : style.TextWidth), MidText);
+            if (part is [RuleBlock]) text.AddNear(prose.ParagraphSpace, boxes.AsSpan());
+            else text.Add(prose.ParagraphSpace, boxes.AsSpan());
         }
+        ImmutableArray<FlowBox> whole = [.. text.Boxes];
+        var height = style.Heading.Leading + TextSpace.Natural + whole.Sum(b => b.Height + b.After.Natural);
+        _flow.AddKept(TextSpace, (height < ShortText * PageHeight ? Together(whole, MidShortText) : whole).AsSpan());
     }
 
-    private static ImmutableArray<FlowBox> Together(ImmutableArray<FlowBox> text) =>
-        [.. text.Select((box, i) => i + 1 < text.Length ? box with { BreakPenalty = box.BreakPenalty + MidText } : box)];
+    private static ImmutableArray<FlowBox> Together(ImmutableArray<FlowBox> text, double penalty) =>
+        [.. text.Select((box, i) => i + 1 < text.Length ? box with { BreakPenalty = box.BreakPenalty + penalty } : box)];
 
     // Two level columns, under the heading that the text begins with when it has no other; null where it is too short or too long for them.
     private FlowBox? Columns(ImmutableArray<TextBlock> blocks, double tallest)

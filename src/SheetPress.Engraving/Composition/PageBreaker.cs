@@ -19,8 +19,11 @@ internal static class PageBreaker
     // of the row that comes next.
     private const double FootStretchWithin = 0.08;
     private const double RowStretchWithin = 1.5;
-    // White at the end of a part looks meant, as at the end of a chapter: it is better there than on a page before, within the part.
+    // White at the end of a part looks meant, as at the end of a chapter: it is better there than on a page before, within the part. But
+    // more than a third of the page, in which the beginning of the next part would have room, looks nearly as empty as it does elsewhere.
     private const double FootStretchAtPart = 0.35;
+    private const double MostWhiteAtPart = 1.0 / 3;
+    private const double FootStretchAtEmptyPart = 0.23;
     // A page ends level with the foot where no more than this does it; else its white opens to the lesser share only and the rest
     // is left, since a page that nearly ends level looks like a mistake and one that is pulled apart looks empty.
     private const double LevelSpread = 1.6;
@@ -40,7 +43,10 @@ internal static class PageBreaker
         for (var i = 0; i < items.Length; i++)
         {
             var box = flow[i];
-            items[i] = new FitItem(box.Height, box.After.Natural, box.After.Stretch, box.After.Shrink, box.BreakPenalty, box.Repeated?.Height ?? 0) { EndStretch = box.RunsOn ? Math.Max(FootStretchWithin * height, RowStretchWithin * flow[i + 1].Height) : box.EndsPart ? FootStretchAtPart * height : null };
+            var item = new FitItem(box.Height, box.After.Natural, box.After.Stretch, box.After.Shrink, box.BreakPenalty, box.Repeated?.Height ?? 0);
+            if (box.RunsOn) item = item with { EndStretch = Math.Max(FootStretchWithin * height, RowStretchWithin * flow[i + 1].Height) };
+            else if (box.EndsPart) item = item with { EndStretch = FootStretchAtPart * height, WhenShorter = (Math.Max(MostWhiteAtPart * height, box.After.Natural + Whole(flow, i + 1)), FootStretchAtEmptyPart * height) };
+            items[i] = item;
         }
         // The first box is on the first page in any case: making it smaller is making that page higher.
         if (items.Length > 0) items[0] = items[0] with { Size = Math.Max(0, items[0].Size - firstBonus) };
@@ -54,6 +60,19 @@ internal static class PageBreaker
         }
         if (facing) for (var left = 1; left + 2 < lines.Length; left += 2) Level(lines, spreads, left, height);
         return [.. lines.Select((line, i) => new FlowPage(line.Start, line.End, spreads[i]))];
+    }
+
+    // Height of a box and all that no page break may part from it.
+    private static double Whole(IReadOnlyList<FlowBox> flow, int first)
+    {
+        var height = 0.0;
+        for (var i = first; i < flow.Count; i++)
+        {
+            height += flow[i].Height;
+            if (flow[i].BreakPenalty < FlowBox.Never) break;
+            height += flow[i].After.Natural;
+        }
+        return height;
     }
 
     private static double Spread(FitLine page, double height, bool isLast, double widestLast)

@@ -15,6 +15,9 @@ public readonly record struct FitItem(double Size, double Gap = 0, double GapStr
     /// <summary>How far a line that ends after it can fall short before it looks bad; null for <see cref="FitOptions.EndStretch"/>.</summary>
     public double? EndStretch { get; init; }
 
+    /// <summary>Another <see cref="EndStretch"/> for lines that fall short by more than this; null for none.</summary>
+    public (double MoreThan, double EndStretch)? WhenShorter { get; init; }
+
     /// <summary>Whether a break after it is allowed.</summary>
     public bool CanBreak => Penalty < double.PositiveInfinity;
 

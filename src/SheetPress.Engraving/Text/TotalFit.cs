@@ -71,7 +71,8 @@ public static class TotalFit
             return OverfullFactor * worst * worst * (1 + ((line.Natural - line.Shrink - options.Size) / options.Size));
         }
         var ends = isLast || last.MustBreak;
-        var badness = Badness(line, ends, last.EndStretch ?? options.EndStretch, options);
+        var endStretch = last.WhenShorter is { } shorter && options.Size - line.Natural > shorter.MoreThan ? shorter.EndStretch : last.EndStretch ?? options.EndStretch;
+        var badness = Badness(line, ends, endStretch, options);
         var penalty = ends ? 0 : last.Penalty;
         var cost = options.LineCost + badness;
         return penalty >= 0 ? (cost + penalty) * (cost + penalty) : (cost * cost) - (penalty * penalty);

@@ -108,6 +108,26 @@ public class PageBreakerTests
         PageBreaker.Break(flow, 100, 0).Select(p => p.End).ShouldBe([2, 3, 4]);
     }
 
+    // Three pages in any case. A page that is emptier than by a third takes the beginning of the next part, though a page within the part is emptier for it.
+    [Theory]
+    [InlineData(30, 45, 45, 2)]
+    [InlineData(70, 25, 60, 1)]
+    public void A_part_begins_on_a_new_page_only_for_modest_white(double before, double first, double second, int end)
+    {
+        FlowBox[] flow = [Box(before, 0, 0) with { EndsPart = true }, Box(10, 0, FlowBox.Never), Box(first - 10, 0, 0), Box(second, 0, 0), Box(90, 0, 0)];
+        var pages = PageBreaker.Break(flow, 100, 0);
+        pages.Length.ShouldBe(3);
+        pages[0].End.ShouldBe(end == 1 ? 1 : 3);
+    }
+
+    // What follows has no room there: the white is not the fault of the break.
+    [Fact]
+    public void White_before_a_part_that_does_not_fit_is_not_shared_out_over_a_table()
+    {
+        FlowBox[] flow = [Box(85, 0, 900) with { RunsOn = true }, Box(10, 0, 900) with { RunsOn = true }, Box(60, 0, 0) with { EndsPart = true }, Box(80, 0, 0)];
+        PageBreaker.Break(flow, 100, 0).Select(p => p.End).ShouldBe([2, 3, 4]);
+    }
+
     [Fact]
     public void The_first_page_can_be_higher()
     {
@@ -143,8 +163,15 @@ public class PageBreakerTests
         {
             var isLast = end == flow.Length;
             var slack = Math.Max(0, ((isLast ? 0.25 : 1) * height) - flow[start..end].Sum(b => b.Height));
-            sum += (100 * Math.Pow(slack / ((flow[end - 1].EndsPart ? 0.35 : 0.2) * height), 3)) + (isLast ? 0 : flow[end - 1].BreakPenalty);
+            sum += (100 * Math.Pow(slack / (Stretch(end) * height), 3)) + (isLast ? 0 : flow[end - 1].BreakPenalty);
             start = end;
+
+            double Stretch(int next)
+            {
+                if (!flow[next - 1].EndsPart) return 0.2;
+                var kept = flow[next..].TakeWhile(b => b.BreakPenalty == FlowBox.Never).Count();
+                return slack > Math.Max(height / 3, flow[next..].Take(kept + 1).Sum(b => b.Height)) ? 0.23 : 0.35;
+            }
         }
         return sum;
     }

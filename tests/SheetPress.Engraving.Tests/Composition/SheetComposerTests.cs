@@ -156,6 +156,18 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void A_short_text_stands_on_one_page_with_its_heading()
+    {
+        for (var chords = 4; chords < 30; chords++)
+        {
+            var content = SampleHandout.Make(chords, 0, "", 0, 18) with { TheoryNotes = ["First the roots fall.", "Then a third stays. It becomes a seventh, and so on to the end of the form.", "Last the phrase stops."] };
+            var pages = SheetComposer.Compose(content, new PageStyle()).Pages;
+            var begun = pages.Select(p => p.Drawing.Marks.OfType<TextMark>().Count(t => t.Run.Text.StartsWith("First the", StringComparison.Ordinal) || t.Run.Text.StartsWith("Then a", StringComparison.Ordinal) || t.Run.Text.StartsWith("Last the", StringComparison.Ordinal))).ToList();
+            begun.Where(n => n > 0).ShouldBe([3], $"{chords} chords");
+        }
+    }
+
+    [Fact]
     public void The_caution_is_not_alone_on_a_page()
     {
         for (var rows = 1; rows < 40; rows++)
