@@ -57,9 +57,11 @@ internal static class DiagramRows
         var columns = (diagrams.Length + rowCount - 1) / rowCount;
         if (!upright) figures = Draw(diagrams, first, style, Cell(columns, style), sides);
         var pitch = upright ? widest + Gap : Cell(columns, style) + Gap;
+        // Only what stands before the necks of the first column keeps them from the margin.
+        var left = NeckLeft(figures.Where((_, i) => i % columns == 0));
         for (var start = 0; start < figures.Length; start += columns)
         {
-            var row = Row(figures.AsSpan()[start..Math.Min(start + columns, figures.Length)], NeckLeft(figures), pitch);
+            var row = Row(figures.AsSpan()[start..Math.Min(start + columns, figures.Length)], left, pitch);
             rows.Add(together && start + columns < figures.Length ? row with { BreakPenalty = FlowBox.Never } : row);
         }
     }
@@ -92,19 +94,12 @@ internal static class DiagramRows
         return true;
     }
 
-    private static double NeckLeft(ImmutableArray<DiagramLayout> figures)
-    {
-        var left = 0.0;
-        foreach (var figure in figures) left = Math.Max(left, figure.NeckLeft);
-        return left;
-    }
+    private static double NeckLeft(IEnumerable<DiagramLayout> figures) => figures.Max(f => f.NeckLeft);
 
     // Width of a column that holds any of the figures with their necks' left ends under each other.
     private static double Widest(ImmutableArray<DiagramLayout> figures)
     {
-        var (left, right) = (NeckLeft(figures), 0.0);
-        foreach (var figure in figures) right = Math.Max(right, figure.Width - figure.NeckLeft);
-        return left + right;
+        return NeckLeft(figures) + figures.Max(f => f.Width - f.NeckLeft);
     }
 
     private static FlowBox Row(ReadOnlySpan<DiagramLayout> figures, double neckLeft, double pitch)

@@ -5,7 +5,8 @@ namespace SheetPress.Engraving;
 /// <summary>The harmony at a glance: one row a chord.</summary>
 internal static class HarmonyTable
 {
-    private const double ToneGap = 1.6;
+    // Between two chord tones, in shares of the em.
+    private const double ToneGap = 0.53;
 
     /// <summary>The table: six columns, or two where the paper is too narrow for them.</summary>
     internal static TableSpec Make(HandoutContent content, PageStyle style)
@@ -72,10 +73,8 @@ internal static class HarmonyTable
         var parts = ImmutableArray.CreateBuilder<CellPart>(2);
         if (row.Roman.Length > 0)
         {
-            // So deep that the line under it is level with the second lines of the other cells.
             var roman = SymbolPiece.OfRoman(row.Roman, style.Body.Size);
-            var below = style.Small.Leading - LineBox.Baseline(new SetLine([], 0, 0, 0), style.Small);
-            parts.Add(new DrawnPart(new Drawing(roman.Marks), roman.Width, roman.Ascent, row.Function.Length > 0 ? below : roman.Descent));
+            parts.Add(DrawnPart.Among(style.Small, roman.Marks, roman.Width));
         }
         // The numeral stays with the word before it: "dominant of ii".
         if (row.Function.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Function.Replace(" [", "\u00A0[", StringComparison.Ordinal)), style.Small));
@@ -86,19 +85,18 @@ internal static class HarmonyTable
     private static TableCell Tones(ImmutableArray<LabelledTone> tones, TextStyle small)
     {
         if (tones.IsEmpty) return TableCell.Empty;
-        var marks = ImmutableArray.CreateBuilder<Mark>();
-        var x = 0.0;
+        var (notes, degrees) = (ImmutableArray.CreateBuilder<Mark>(), ImmutableArray.CreateBuilder<Mark>());
+        var (x, gap) = (0.0, ToneGap * small.Size);
         foreach (var tone in tones)
         {
             var note = TextSetter.Set(tone.Note, small.Strong, small.Size);
             var degree = SymbolPiece.Of(tone.Degree, small.Size);
             var width = Math.Max(note.Width, degree.Width);
-            note.PlaceAt(marks, x + ((width - note.Width) / 2), 0);
-            degree.PlaceAt(marks, x + ((width - degree.Width) / 2), small.Leading);
-            x += width + ToneGap;
+            note.PlaceAt(notes, x + ((width - note.Width) / 2), 0);
+            degree.PlaceAt(degrees, x + ((width - degree.Width) / 2), 0);
+            x += width + gap;
         }
-        var part = new DrawnPart(new Drawing(marks.DrainToImmutable()), x - ToneGap, TextStyle.Ascent * small.Size, (TextStyle.Descent * small.Size) + small.Leading);
-        return new TableCell([part]);
+        return new TableCell([DrawnPart.Among(small, notes.DrainToImmutable(), x - gap), DrawnPart.Among(small, degrees.DrainToImmutable(), x - gap)]);
     }
 
     // Name and notes in one line where there is room for both; the notes are never parted from each other.

@@ -27,14 +27,14 @@ public abstract record CellPart
     public abstract double NaturalWidth { get; }
 
     /// <summary>Sets it in a width.</summary>
-    internal abstract SetPart Set(double width, ColumnAlignment alignment);
+    internal abstract ImmutableArray<CellLine> Set(double width, ColumnAlignment alignment);
 }
 
-/// <summary>A part that has been set.</summary>
-/// <param name="Marks">Marks from the top left corner of its column.</param>
-/// <param name="Height">Height in millimetres.</param>
-/// <param name="Baseline">First baseline below the top.</param>
-internal sealed record SetPart(ImmutableArray<Mark> Marks, double Height, double Baseline);
+/// <summary>A line of a cell. All lengths are in millimetres.</summary>
+/// <param name="Marks">Marks about the left edge of the column and the baseline.</param>
+/// <param name="Above">Room above the baseline, half of the leading included.</param>
+/// <param name="Below">Room below the baseline, half of the leading included.</param>
+internal sealed record CellLine(ImmutableArray<Mark> Marks, double Above, double Below);
 
 /// <summary>A paragraph in a cell.</summary>
 /// <param name="Inlines">Its text.</param>
@@ -47,31 +47,30 @@ public sealed record TextPart(ImmutableArray<Inline> Inlines, TextStyle Style) :
     /// <inheritdoc />
     public override double NaturalWidth => ParagraphSetter.NaturalWidth(Inlines, Style);
 
-    internal override SetPart Set(double width, ColumnAlignment alignment)
+    internal override ImmutableArray<CellLine> Set(double width, ColumnAlignment alignment)
     {
         var edge = alignment switch { ColumnAlignment.Right => ParagraphEdge.RaggedLeft, ColumnAlignment.Centre => ParagraphEdge.Centred, _ => ParagraphEdge.Ragged };
-        var marks = ImmutableArray.CreateBuilder<Mark>();
-        var (y, baseline) = (0.0, 0.0);
-        foreach (var line in ParagraphSetter.Set(Inlines, Style, width, edge))
-        {
-            var at = y + LineBox.Baseline(line, Style);
-            if (y == 0) baseline = at;
-            foreach (var mark in line.Marks) marks.Add(mark.Transform(1, 0, at));
-            y += LineBox.Height(line, Style);
-        }
-        return new SetPart(marks.DrainToImmutable(), y, baseline);
+        return [.. ParagraphSetter.Set(Inlines, Style, width, edge).Select(l => new CellLine(l.Marks, LineBox.Baseline(l, Style), LineBox.Height(l, Style) - LineBox.Baseline(l, Style)))];
     }
 }
 
-/// <summary>A part that is drawn already, such as chord tones over their degrees.</summary>
-/// <param name="Drawing">Marks about the left end of its first baseline, in millimetres.</param>
+/// <summary>A line that is drawn already, such as chord tones. All lengths are in millimetres.</summary>
+/// <param name="Drawing">Marks about the left end of its baseline.</param>
 /// <param name="Width">Its width.</param>
-/// <param name="Above">Height above the baseline.</param>
-/// <param name="Below">Depth below the baseline.</param>
+/// <param name="Above">Room above the baseline.</param>
+/// <param name="Below">Room below the baseline.</param>
 public sealed record DrawnPart(Drawing Drawing, double Width, double Above, double Below) : CellPart
 {
     /// <summary>A piece of text as a part.</summary>
     public static DrawnPart Of(TextPiece piece) => new(new Drawing(piece.Marks), piece.Width, piece.Ascent, piece.Descent);
+
+    /// <summary>Marks as a line among lines of text: in the room of such a line, whatever stands out of it.</summary>
+    public static DrawnPart Among(TextStyle text, ImmutableArray<Mark> marks, double width)
+    {
+        var line = new SetLine([], 0, 0, 0);
+        var above = LineBox.Baseline(line, text);
+        return new DrawnPart(new Drawing(marks), width, above, LineBox.Height(line, text) - above);
+    }
 
     /// <inheritdoc />
     public override double LeastWidth => Width;
@@ -79,9 +78,9 @@ public sealed record DrawnPart(Drawing Drawing, double Width, double Above, doub
     /// <inheritdoc />
     public override double NaturalWidth => Width;
 
-    internal override SetPart Set(double width, ColumnAlignment alignment)
+    internal override ImmutableArray<CellLine> Set(double width, ColumnAlignment alignment)
     {
         var x = alignment switch { ColumnAlignment.Right => width - Width, ColumnAlignment.Centre => (width - Width) / 2, _ => 0 };
-        return new SetPart(Drawing.Transform(1, x, Above).Marks, Above + Below, Above);
+        return [new CellLine(Drawing.Transform(1, x, 0).Marks, Above, Below)];
     }
 }

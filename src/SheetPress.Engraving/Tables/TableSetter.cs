@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Sets tables: a header row, thin rules, rows that are kept whole, baselines of a row's first lines level.</summary>
+/// <summary>Sets tables: a header row, thin rules, rows that are kept whole, the lines of a row's cells on common baselines.</summary>
 public static class TableSetter
 {
     private const double ColumnGap = 4.5;
@@ -68,29 +68,37 @@ public static class TableSetter
 
     private static SetRow SetCells(ImmutableArray<TableCell> cells, ImmutableArray<TableColumn> columns, ImmutableArray<double> widths, double whole, double rule)
     {
-        var set = new SetPart[cells.Length][];
-        var baseline = 0.0;
-        for (var c = 0; c < cells.Length; c++)
-        {
-            set[c] = new SetPart[cells[c].Parts.Length];
-            for (var p = 0; p < set[c].Length; p++) set[c][p] = cells[c].Parts[p].Set(widths[c], columns[c].Alignment);
-            if (set[c].Length > 0) baseline = Math.Max(baseline, set[c][0].Baseline);
-        }
+        var set = cells.Select((cell, c) => cell.Parts.SelectMany(part => part.Set(widths[c], columns[c].Alignment)).ToImmutableArray()).ToImmutableArray();
+        var baselines = Baselines(set);
         var marks = ImmutableArray.CreateBuilder<Mark>();
-        var (x, bottom) = (0.0, 0.0);
-        for (var c = 0; c < cells.Length; c++)
+        var (x, bottom) = (0.0, Padding);
+        for (var c = 0; c < set.Length; c++)
         {
-            var y = Padding + (set[c].Length > 0 ? baseline - set[c][0].Baseline : 0);
-            foreach (var part in set[c])
+            for (var i = 0; i < set[c].Length; i++)
             {
-                foreach (var mark in part.Marks) marks.Add(mark.Transform(1, x, y));
-                y += part.Height;
+                foreach (var mark in set[c][i].Marks) marks.Add(mark.Transform(1, x, baselines[i]));
+                bottom = Math.Max(bottom, baselines[i] + set[c][i].Below);
             }
-            bottom = Math.Max(bottom, y);
             x += widths[c] + ColumnGap;
         }
         var height = bottom + Padding;
         marks.Add(new LineMark(new Point(0, height), new Point(whole, height), rule) { Role = MarkRole.TableRule });
         return new SetRow(new Drawing(marks.DrainToImmutable()), height);
+    }
+
+    // One baseline for the first lines of all cells, one for the second ones and so on, as far apart as the one that needs most asks.
+    private static double[] Baselines(ImmutableArray<ImmutableArray<CellLine>> cells)
+    {
+        var baselines = new double[cells.Max(c => c.Length)];
+        for (var i = 0; i < baselines.Length; i++)
+        {
+            foreach (var cell in cells)
+            {
+                if (i >= cell.Length) continue;
+                var above = i == 0 ? Padding : baselines[i - 1] + cell[i - 1].Below;
+                baselines[i] = Math.Max(baselines[i], above + cell[i].Above);
+            }
+        }
+        return baselines;
     }
 }

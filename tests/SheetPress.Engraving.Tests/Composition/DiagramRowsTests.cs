@@ -93,6 +93,22 @@ public class DiagramRowsTests
         DiagramRows.Make(diagrams[..4], Style).Select(r => r.Drawings.Length).ShouldBe([2, 2]);
     }
 
+    // The second column has dots before the nut, the first has none.
+    [Fact]
+    public void Necks_begin_at_the_margin_where_nothing_stands_before_those_of_the_first_column()
+    {
+        var diagrams = Enumerable.Range(0, 4).Select(i => NeckDiagrams.ChordTones(SampleHandout.Bass, Chord.Parse("Cm7"), i % 2 == 0 ? 1 : 0, 4)).ToImmutableArray();
+        diagrams[1].Dots.ShouldContain(d => d.Position.Fret == 0);
+        var rows = DiagramRows.Make(diagrams, Style);
+        rows.Select(r => r.Drawings.Length).ShouldBe([2, 2]);
+        foreach (var row in rows)
+        {
+            Ink(row).Left.ShouldBe(0, 1e-6);
+            row.Drawings[1].X.ShouldBe(rows[0].Drawings[1].X, 1e-9);
+            row.Drawings[0].X.ShouldBe(0, 1e-9);
+        }
+    }
+
     [Fact]
     public void Figures_in_a_row_do_not_touch()
     {

@@ -213,6 +213,37 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void All_lines_of_a_row_of_the_narrow_harmony_table_stand_on_one_grid()
+    {
+        var style = PageStyle.LargePrint(PaperSize.A5);
+        var table = HarmonyTable.Make(SampleHandout.Make(3), style);
+        table.Columns.Length.ShouldBe(2);
+        foreach (var row in TableSetter.Set(table, style.TextWidth).Rows)
+        {
+            var texts = row.Drawing.Marks.OfType<TextMark>().ToList();
+            var lines = texts.Where(t => t.Size == style.Small.Size && t.Run.Text.Trim().Length > 0).Append(texts.First(t => t.Run.Text.StartsWith("ii", StringComparison.Ordinal))).ToList();
+            var first = lines.Min(t => t.Position.Y);
+            foreach (var text in lines)
+            {
+                var line = (text.Position.Y - first) / style.Small.Leading;
+                line.ShouldBe(Math.Round(line), 1e-6, text.Run.Text);
+            }
+        }
+    }
+
+    [Fact]
+    public void Chord_tones_stand_apart_in_proportion_to_their_size()
+    {
+        Apart(new PageStyle()).ShouldBe(Apart(PageStyle.LargePrint(PaperSize.A5)), 1e-6);
+
+        static double Apart(PageStyle style)
+        {
+            var notes = TableSetter.Set(HarmonyTable.Make(SampleHandout.Make(1), style), style.TextWidth).Rows[0].Drawing.Marks.OfType<TextMark>().Where(t => t.Size == style.Small.Size).ToList();
+            return (notes.First(t => t.Run.Text == "G").Position.X - notes.First(t => t.Run.Text == "C").Position.X) / style.Small.Size;
+        }
+    }
+
+    [Fact]
     public void The_harmony_table_keeps_its_words_whole_on_narrow_paper()
     {
         var style = PageStyle.Handout(new PaperSize("narrow", 120, 200));
