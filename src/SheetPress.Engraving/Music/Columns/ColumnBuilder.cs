@@ -105,7 +105,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     // Below a tab that stands alone: dots and flags beside the stem, rests in its place.
     private void AddTabRhythm(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
     {
-        foreach (var mark in TabRhythm.MarksOf(e, score.Instrument.StringCount)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
+        foreach (var mark in TabRhythm.MarksOf(e, score.Instrument.StringCount, sizes)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
     }
 
     private void AddRooms(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events, bool twoVoices)

@@ -23,7 +23,7 @@ internal static class StemRules
 
     /// <summary>
     /// Directions of a single voice: by the note furthest from the middle line, down when in doubt; a note on the middle line
-    /// goes with its neighbours when both point up.
+    /// goes with its neighbours when both point up, and where it is repeated with the one before.
     /// </summary>
     /// <param name="steps">Steps of each event, low to high; empty for a rest.</param>
     /// <param name="groups">Beamed groups, which share a direction unless their beam lies between the notes.</param>
@@ -58,7 +58,8 @@ internal static class StemRules
         {
             if (result[i] is not null || steps[i].IsEmpty) continue;
             var (before, after) = (i > 0 ? result[i - 1] : null, i + 1 < steps.Count ? result[i + 1] : null);
-            var up = (before ?? after) == StemDirection.Up && (after ?? before) == StemDirection.Up;
+            var isRepeated = i > 0 && steps[i].SequenceEqual(steps[i - 1]);
+            var up = (isRepeated && before == StemDirection.Up) || ((before ?? after) == StemDirection.Up && (after ?? before) == StemDirection.Up);
             result[i] = up ? StemDirection.Up : StemDirection.Down;
         }
         return [.. result.Select(d => d ?? StemDirection.Down)];

@@ -49,7 +49,9 @@ internal static class TieDrawer
     {
         var head = from.Plan.Heads[index];
         var (outer, above) = Side(from, index);
-        var start = outer ? from.X + head.Right - (from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset) : RightOfSecond(from, head) + InnerGap;
+        var isMixed = IsMixed(from, to);
+        if (isMixed) above = true;
+        var start = isMixed && from.IsUp ? from.X + head.Right + InnerGap : outer ? from.X + head.Right - (from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset) : RightOfSecond(from, head) + InnerGap;
         var target = to is null ? -1 : IndexOf(to, head);
         double end;
         if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);
@@ -61,6 +63,10 @@ internal static class TieDrawer
         var (tie, turned) = InRoom(canvas, start, end, isFree, (right, turned) => Tie(start, right, above != turned));
         canvas.AddAll(TieAtSigns.Pass(canvas, tie, above != turned, (left, right) => Tie(left, right, above != turned)));
     }
+
+    // Where the stems of two single notes point opposite ways the tie lies above (handbook practice, from memory): below it would run through the second stem.
+    private static bool IsMixed(PlacedEvent from, PlacedEvent? to) =>
+        to is not null && !from.Measure.Plan.HasTwoVoices && from.Plan is { HasStem: true, Heads.Length: 1 } && to.Plan is { HasStem: true, Heads.Length: 1 } && from.IsUp != to.IsUp;
 
     private static double BesideFlag(StaffCanvas canvas, PlacedEvent from, double start, double end, Func<double, CurveMark> shape)
     {
@@ -93,7 +99,7 @@ internal static class TieDrawer
         var (outer, above) = Side(to, index);
         var end = outer ? to.X + head.Left + OuterInset : LeftOfSecond(to, head) - InnerGap;
         var start = Math.Min(end - HalfTie, Math.Max(frame.Boundaries[0].Boundary.Right + EdgeGap, end - (2 * HalfTie)));
-        start = Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap - OuterInset);
+        start = Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap);
         canvas.Add(InRoom(canvas, start, end, isFree: false, (right, _) => Shape(outer, start, right, StepOf(head, above), above, to.Plan.Origin)).Tie);
     }
 

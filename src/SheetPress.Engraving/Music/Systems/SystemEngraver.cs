@@ -59,9 +59,9 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         SlurDrawer.DrawPhrases(frame, canvas);
         if (!HasTab)
         {
-            NoteRows.DrawStrokes(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
             BendDrawer.DrawOverStaff(frame, canvas, _sizes);
             TechniqueSpans.Draw(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
+            NoteRows.DrawStrokes(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
         }
         ArticulationDrawer.DrawFermatas(frame, canvas, StaffSteps.BottomLine);
         DrawRows(frame, canvas, StaffSteps.BottomLine);
@@ -77,7 +77,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         CentredSigns.Draw(frame, canvas, bottom / 2, 1, withRests: !HasStaff);
         if (!HasStaff)
         {
-            TabRhythmDrawer.Draw(frame, canvas, Strings);
+            TabRhythmDrawer.Draw(frame, canvas, Strings, _sizes);
             TabTies.Draw(frame, canvas, Strings, _sizes);
         }
         var letters = TabJoins.Draw(frame, canvas, bottom, _sizes);

@@ -19,6 +19,10 @@ internal static class TabRhythm
     private const double DotGap = 0.35;
     private const double DotShare = 0.25;
 
+    // The dot of a whole note, which has no stem, stands beside its number, off the line of the string.
+    private const double NumberDotGap = 0.3;
+    private const double NumberDotRise = 0.45;
+
     // White between the outer line and a rest.
     private const double RestGap = 0.3;
 
@@ -47,7 +51,7 @@ internal static class TabRhythm
     }
 
     /// <summary>Stem (unless beamed or whole), flag, dots or rest of an event, on the side of its stem; beams are drawn apart.</summary>
-    public static ImmutableArray<Mark> MarksOf(EventPlan e, int strings)
+    public static ImmutableArray<Mark> MarksOf(EventPlan e, int strings, TextSizes sizes)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var value = e.Event.Value;
@@ -65,9 +69,13 @@ internal static class TabRhythm
             marks.Add(Ink.Upright(e.Centre, Math.Min(from, end), Math.Max(from, end), half * 2, MarkRole.Stem, e.Origin));
             if (!e.IsBeamed && value.Flags > 0) marks.Add(Ink.At(FlagGlyphs.Name(value.Flags, e.Stem), e.Centre - half, end, MarkRole.Flag, e.Origin));
         }
+        else
+        {
+            foreach (var number in FretNumbers.Of(e, sizes, showTied: false)) AddDots(marks, e, number.Bounds.Right + NumberDotGap, ((number.Bounds.Top + number.Bounds.Bottom) / 2) - NumberDotRise);
+            return marks.ToImmutable();
+        }
         // The dots stand beside the stem, a quarter of the way along it; those of a flagged note behind its flag.
-        var right = marks.Count > 0 ? marks.Max(m => m.Bounds.Right) : e.Centre + half;
-        AddDots(marks, e, right + DotGap, from + ((end - from) * DotShare));
+        AddDots(marks, e, marks.Max(m => m.Bounds.Right) + DotGap, from + ((end - from) * DotShare));
         return marks.ToImmutable();
     }
 

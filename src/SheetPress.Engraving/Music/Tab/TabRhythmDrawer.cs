@@ -4,15 +4,15 @@ namespace SheetPress.Engraving;
 internal static class TabRhythmDrawer
 {
     /// <summary>Stems, flags, beams, dots, rests and tuplets.</summary>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, int strings)
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, int strings, TextSizes sizes)
     {
         foreach (var measure in frame.Measures)
         {
-            for (var v = 0; v < measure.Voices.Length; v++) Draw(measure, v, above: measure.Plan.HasTwoVoices && v == 0, canvas, strings);
+            for (var v = 0; v < measure.Voices.Length; v++) Draw(measure, v, above: measure.Plan.HasTwoVoices && v == 0, canvas, strings, sizes);
         }
     }
 
-    private static void Draw(PlacedMeasure measure, int voice, bool above, StaffCanvas canvas, int strings)
+    private static void Draw(PlacedMeasure measure, int voice, bool above, StaffCanvas canvas, int strings, TextSizes sizes)
     {
         var end = TabRhythm.StemEnd(strings, above);
         var away = above ? -1 : 1;
@@ -22,7 +22,7 @@ internal static class TabRhythmDrawer
             e.StemTip = e.Plan.Event.IsRest ? end : TabRhythm.StemEnd(e.Plan, strings);
             if (e.Plan.IsCentred) canvas.Add(TabRhythm.CentredRest(e.Plan, (measure.InnerLeft + measure.InnerRight) / 2, strings));
             var drop = e.Plan.Event.IsRest && StandsBesideNumber(measure, e, above ? 1 : strings) ? away * TabRhythm.RestDrop(e.Plan.Event.Value) : 0;
-            canvas.AddAll(TabRhythm.MarksOf(e.Plan, strings).Select(m => m.Transform(1, e.X, drop)));
+            canvas.AddAll(TabRhythm.MarksOf(e.Plan, strings, sizes).Select(m => m.Transform(1, e.X, drop)));
         }
         foreach (var group in measure.Plan.Voices[voice].Groups)
         {

@@ -42,6 +42,18 @@ public class TabRhythmTests
         row.ShouldAllBe(m => m.Bounds.Top > number.Bounds.Bottom + 0.3);
     }
 
+    // A whole note has no stem for its dot to stand beside.
+    [Fact]
+    public void The_dot_of_a_whole_note_stands_beside_its_number()
+    {
+        var system = Drawn.System(ScoreText.Parse("A2:6", meter: "6/4", layout: StaffLayout.Tab));
+        var number = system.Of(MarkRole.FretNumber).ShouldHaveSingleItem().Bounds;
+        var dot = system.Of(MarkRole.Dot).ShouldHaveSingleItem().Bounds;
+        (dot.Left - number.Right).ShouldBeInRange(0.15, 0.6);
+        dot.Top.ShouldBeGreaterThan(number.Top - 0.3);
+        dot.Bottom.ShouldBeLessThan((number.Top + number.Bottom) / 2);
+    }
+
     // A half note has a short stem: its dot stands beside it.
     [Theory]
     [InlineData("D2:3 E2:1")]

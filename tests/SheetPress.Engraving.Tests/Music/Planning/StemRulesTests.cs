@@ -42,6 +42,14 @@ public class StemRulesTests
         IsUp(Drawn.Staff("C2:1 D2:1 E2:1 C2:1"), 1).ShouldBeFalse();
     }
 
+    /// <summary>Common practice, from memory: a note that is repeated (or tied over) keeps the direction of its stem.</summary>
+    [Fact]
+    public void A_repeated_note_on_the_middle_line_keeps_its_stem()
+    {
+        var system = Drawn.Staff("C2:1 D2:1 D2:1 G2:1");
+        IsUp(system, 1).ShouldBe(IsUp(system, 2));
+    }
+
     /// <summary>Handbook rule, from memory: a stem is an octave long, three and a half spaces.</summary>
     [Theory]
     [InlineData("C2:1")]

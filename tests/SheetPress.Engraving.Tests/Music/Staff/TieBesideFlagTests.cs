@@ -22,6 +22,20 @@ public class TieBesideFlagTests
     public void A_tie_keeps_clear_of_the_flag_of_its_note(string upper, string lower) =>
         ShouldBeClear(ScoreText.Parse(upper, "guitar-6", layout: StaffLayout.Staff, lower: lower));
 
+    /// <summary>Handbook rule (Gould 2011, from memory): between stems that point opposite ways a tie lies above, and runs through neither.</summary>
+    [Fact]
+    public void A_tie_between_opposite_stems_lies_above()
+    {
+        var system = Drawn.Staff("r:1 C2:3/2 A2:1/2 G2:1");
+        var stems = system.Of(MarkRole.Stem);
+        var heads = system.Of(MarkRole.Notehead);
+        stems[0].Bounds.Top.ShouldBeLessThan(heads[0].Bounds.Top - 2);
+        stems[1].Bounds.Bottom.ShouldBeGreaterThan(heads[1].Bounds.Bottom + 1);
+        var tie = system.Of(MarkRole.Tie).ShouldHaveSingleItem().Bounds;
+        tie.Bottom.ShouldBeLessThan((heads[0].Bounds.Top + heads[0].Bounds.Bottom) / 2);
+        tie.Left.ShouldBeGreaterThan(stems[0].Bounds.Right);
+    }
+
     [Fact]
     public void It_begins_to_the_right_of_the_flag()
     {

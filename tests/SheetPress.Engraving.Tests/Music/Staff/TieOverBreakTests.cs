@@ -28,6 +28,19 @@ public class TieOverBreakTests
         SystemLint.Check(system, 1.75).ShouldBeEmpty();
     }
 
+    // Both ties of a chord, which lead to its heads from the left, keep clear of the key signature on narrow lines.
+    [Fact]
+    public void The_second_half_keeps_off_the_key_signature()
+    {
+        var score = ScoreText.Parse("D2+A2:1 E2:1 F#2:1 D2+A2:3/2 D2:1/4 E2:1/4 A2:1/2 B2:1/2 A2:1/4 B2:1/4 A2:1/2 D2+F#2:1/2 E2:1/4", key: "D major", layout: StaffLayout.Staff, frame: (i, m) => i == 1 ? m with { BreakBefore = true } : m);
+        for (var width = 32; width <= 60; width++)
+        {
+            var system = ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.First(s => s.FirstMeasure == 1);
+            var key = system.Of(MarkRole.KeySignature).Max(m => m.Bounds.Right);
+            system.Of(MarkRole.Tie).Take(2).Min(t => t.Bounds.Left - key).ShouldBeGreaterThan(0, $"at {width}");
+        }
+    }
+
     // What sounds on is said again, in brackets, where a line begins with it.
     [Fact]
     public void The_number_of_the_tied_note_stands_in_brackets_on_the_new_line() =>
