@@ -28,7 +28,7 @@ internal static class SlurDrawer
     private const int MostMoves = 8;
 
     // The arc on the side of the heads may stand off by this much more than one on the side of the stems.
-    private const double HeadSideWorth = 1.5;
+    private const double HeadSideWorth = 2.5;
 
     private const double InkGap = 0.2;
 
