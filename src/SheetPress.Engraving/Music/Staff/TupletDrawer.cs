@@ -68,7 +68,7 @@ internal static class TupletDrawer
             canvas.Place(digits.At(middle - (size.Width / 2) - size.Left, y).Marks, above, NumberGap);
             return;
         }
-        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap);
+        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap, padding: 0.05);
     }
 
     private static double Outer(PlacedEvent e, bool above) => e.Plan.HasStem && e.Plan.Heads.Length > 0 && e.IsUp == above ? e.StemX : e.Centre;
