@@ -9,6 +9,9 @@ internal static class TupletDrawer
     private const double NumberScale = 0.85;
     private const double NumberGap = 0.35;
     private const double BracketGap = 0.5;
+
+    // A bracket comes this near to the one before it, so that both stand at one height.
+    private const double BracketSide = 0.16;
     private const double Hook = 0.7;
 
     // White between the number and the ends of the bracket beside it.
@@ -68,7 +71,7 @@ internal static class TupletDrawer
             canvas.Place(digits.At(middle - (size.Width / 2) - size.Left, y).Marks, above, NumberGap);
             return;
         }
-        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap, padding: 0.05);
+        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap, padding: BracketSide);
     }
 
     private static double Outer(PlacedEvent e, bool above) => e.Plan.HasStem && e.Plan.Heads.Length > 0 && e.IsUp == above ? e.StemX : e.Centre;
