@@ -8,6 +8,9 @@ internal static class DynamicsRow
     private const double Drop = 2;
     private const double Rise = 1;
     private const double Gap = 0.6;
+
+    // The number of a tuplet that stands nearer than this beside a dynamic would be read with it: the row goes beyond it.
+    private const double SideGap = 0.8;
     private const double HairpinOpening = 1.1;
     private const double HairpinGap = 0.5;
 
@@ -73,7 +76,7 @@ internal static class DynamicsRow
             pins[i] = Between(texts, least, most, pins[i]);
             marks.AddRange(Hairpin(pins[i], baseline - HairpinRise));
         }
-        if (marks.Count > 0) canvas.Place(marks, above, Gap);
+        if (marks.Count > 0) canvas.Place(marks, above, Gap, SideGap);
     }
 
     /// <summary>The hairpin of a row that is open at the start of a measure, or null.</summary>

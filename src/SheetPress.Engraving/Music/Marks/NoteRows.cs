@@ -18,6 +18,9 @@ internal static class NoteRows
     private const double StrokeRise = 0.7;
     private const double StrokeGap = 0.4;
 
+    // A letter nearer than this beside a word, such as the one for palm mute, would be read with it: the row goes over the word.
+    private const double StrokeSide = 0.6;
+
     /// <summary>Degree names under a staff, the lowest tone of a chord lowest.</summary>
     public static void DrawDegrees(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)
     {
@@ -74,7 +77,7 @@ internal static class NoteRows
             {
                 if (StrokeSigns.Of(e.Plan.Event.Stroke, sizes) is { } sign) items.Add(RowItem.Centred(sign, e.Centre, e.Plan.Origin with { Staff = staff }));
             }
-            if (items.Count > 0) TextRow.Place(canvas, items, above, above ? -StrokeRise : bottomLine + StrokeRise - items.Min(i => i.Layout.Bounds.Top), StrokeGap);
+            if (items.Count > 0) TextRow.Place(canvas, items, above, above ? -StrokeRise : bottomLine + StrokeRise - items.Min(i => i.Layout.Bounds.Top), StrokeGap, StrokeSide);
         }
     }
 }

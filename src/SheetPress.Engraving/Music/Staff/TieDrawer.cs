@@ -9,6 +9,9 @@ internal static class TieDrawer
     private const double OuterInset = 0.35;
     private const double InnerGap = 0.15;
 
+    // Half the width of the end of a slash, and a little more.
+    private const double SlashEnd = 0.6;
+
     // Over a staccato dot it starts at the edge.
     private const double InsetBesideDot = 0.15;
 
@@ -57,6 +60,9 @@ internal static class TieDrawer
         if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);
         else end = outer ? to!.X + to.Plan.Heads[target].Left + OuterInset : LeftOfSecond(to!, to!.Plan.Heads[target]) - InnerGap;
         if (target < 0 && to is not null) end = Math.Min(end, start + HalfTie);
+        // A slash leans: a tie below leads from foot to foot, one above from top to top.
+        if (head.Tone.Head == Notehead.Slash && !above) start = Math.Min(start, from.X + head.Left + SlashEnd);
+        if (head.Tone.Head == Notehead.Slash && above && target >= 0) end = Math.Max(end, to!.X + to.Plan.Heads[target].Right - SlashEnd);
         var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
         CurveMark Tie(double left, double right, bool up) => Shape(outer, left, right, StepOf(head, up), up, from.Plan.Origin);
         start = BesideFlag(canvas, from, start, end, left => Tie(left, end, above));
