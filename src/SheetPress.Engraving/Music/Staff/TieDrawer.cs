@@ -70,9 +70,10 @@ internal static class TieDrawer
         canvas.AddAll(TieAtSigns.Pass(canvas, tie, above != turned, (left, right) => Tie(left, right, above != turned)));
     }
 
-    // Where the stems of two single notes point opposite ways the tie lies above (handbook practice, from memory): below it would run through the second stem.
+    // Where the stems of two single notes point opposite ways the tie lies above (handbook practice, from memory): below it would run through the second stem. Over a flag there is no room for it.
     private static bool IsMixed(PlacedEvent from, PlacedEvent? to) =>
-        to is not null && !from.Measure.Plan.HasTwoVoices && from.Plan is { HasStem: true, Heads.Length: 1 } && to.Plan is { HasStem: true, Heads.Length: 1 } && from.IsUp != to.IsUp;
+        to is not null && !from.Measure.Plan.HasTwoVoices && from.Plan is { HasStem: true, Heads.Length: 1 } && to.Plan is { HasStem: true, Heads.Length: 1 } && from.IsUp != to.IsUp
+        && (from.Plan.FlagBounds is null || !from.IsUp);
 
     private static double BesideFlag(StaffCanvas canvas, PlacedEvent from, double start, double end, Func<double, CurveMark> shape)
     {
