@@ -46,7 +46,7 @@ internal static class ExplainCommand
         if (progression is null || bag.HasErrors) return ExitCodes.ProblemsFound;
 
         var output = Console.Out;
-        output.WriteLine($"{key.Tonic.ToDisplayString()} {key.Mode.ToDisplayString()}");
+        output.WriteLine(key.ToDisplayString());
         output.WriteLine();
         WriteTable(output, progression);
         foreach (var note in TheoryNotes.For(progression))

@@ -8,6 +8,8 @@ internal static class ExerciseSetter
     private const double NumberGap = 2.6;
     private const double TitleGap = 1.8;
     private const double StaffGap = 8.5;
+
+    // Share of the gap between systems that stays between the lowest ink of one and the highest of the next, wherever they stand.
     private const double LeastWhite = 0.6;
     private const double SystemStretch = 6;
     private const double SystemShrink = 1;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using SheetPress.Theory;
 
 namespace SheetPress.Engraving;
 
@@ -184,8 +185,8 @@ internal static class LineItems
         while (start > 0 && !IsSpace(text[start - 1])) start--;
         if (start == at || text[start] is not (>= 'A' and <= 'G')) return false;
         foreach (var c in text.AsSpan()[(start + 1)..at]) if (c is not ('♭' or '♯')) return false;
-        return next.TrimEnd(".,;:!?)") is "Ionian" or "Dorian" or "Phrygian" or "Lydian" or "Mixolydian" or "Aeolian" or "Locrian" or "major" or "minor" or "ionian" or "dorian" or "phrygian" or "lydian" or "mixolydian" or "aeolian" or "locrian"
-            or "natural" or "harmonic" or "melodic";
+        var word = next.TrimEnd(".,;:!?)").ToString();
+        return word is "natural" or "harmonic" or "melodic" || Enum.GetValues<Mode>().Any(mode => word == mode.Name() || word == mode.ToDisplayString());
     }
 
     // "♩ = 92" is never parted, nor a quotation mark with a space (as in French) from what it opens.

@@ -44,7 +44,7 @@ public static class HandoutAssembler
     private static ImmutableArray<FactItem> Facts(Lesson lesson, HandoutWording wording)
     {
         var facts = ImmutableArray.CreateBuilder<FactItem>();
-        facts.Add(new(wording.Key, $"{lesson.Key.Tonic.ToDisplayString()} {lesson.Key.Mode.ToDisplayString()}"));
+        facts.Add(new(wording.Key, lesson.Key.ToDisplayString()));
         facts.Add(new(wording.Meter, lesson.Meter.ToString()));
         facts.Add(new(wording.Tempo, $"{BeatSign(lesson.Tempo.Beat)} = {lesson.Tempo.BeatsPerMinute.ToString("0.##", CultureInfo.InvariantCulture)}"));
         if (lesson.Feel != Feel.Straight) facts.Add(new(wording.Feel, wording.FeelName(lesson.Feel)));

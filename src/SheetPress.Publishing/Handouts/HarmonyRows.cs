@@ -34,7 +34,7 @@ public static class HarmonyRows
         Function = analysis.FunctionMarkup,
         Tones = [.. analysis.Chord.Tones.Select(Labelled)],
         GuideTones = [.. analysis.GuideTones.Select(Labelled)],
-        ScaleName = $"{analysis.Scale.Root.ToDisplayString()} {analysis.Scale.Type.ToDisplayString()}",
+        ScaleName = analysis.Scale.ToDisplayString(),
         ScaleNotes = [.. analysis.ScaleNotes.Select(n => new ScaleNote(n.ToDisplayString(), analysis.ChangedNotes.Contains(n)))],
         Reason = analysis.ScaleReason,
     };

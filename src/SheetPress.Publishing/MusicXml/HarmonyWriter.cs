@@ -24,8 +24,7 @@ internal sealed class HarmonyWriter(XmlOutput xml, ExercisePlan plan)
         var kind = HarmonyKind.Of(chord.Quality);
         xml.Open("harmony", ("placement", "above"), ("print-frame", HasFrame(mark) ? "yes" : "no"));
         WriteNote("root", chord.Root);
-        if (kind.AreInBrackets) xml.Leaf("kind", kind.Value, ("text", kind.Text), ("parentheses-degrees", "yes"));
-        else xml.Leaf("kind", kind.Value, ("text", kind.Text));
+        xml.Leaf("kind", kind.Value, ("text", kind.Text), ("parentheses-degrees", kind.AreInBrackets ? "yes" : null));
         if (chord.Bass is { } bass) WriteNote("bass", bass);
         foreach (var degree in kind.Degrees)
         {

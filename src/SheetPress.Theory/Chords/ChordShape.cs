@@ -114,6 +114,10 @@ internal sealed class ChordShape
         return found;
     }
 
+    internal bool HasAlteredNinth => Has(9, -1) || Has(9, 1);
+
+    internal bool HasAlteredFifth => FifthIs(-1) || FifthIs(1);
+
     private int FindTop()
     {
         if (Seventh is null) return HasSixth ? 6 : 0;

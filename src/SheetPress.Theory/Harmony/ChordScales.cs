@@ -87,7 +87,7 @@ public static class ChordScales
         if (quality.IsDominantSeventh())
         {
             // A raised eleventh and nothing else that is altered asks for lydian dominant (common practice).
-            if (shape.Has(11, 1) && !shape.Has(9, -1) && !shape.Has(9, 1) && !shape.Has(13, -1) && !shape.FifthIs(-1) && !shape.FifthIs(1)) return ["lydian dominant"];
+            if (shape.Has(11, 1) && !shape.HasAlteredNinth && !shape.Has(13, -1) && !shape.HasAlteredFifth) return ["lydian dominant"];
             return quality.HasAlteredTension()
                 ? ["phrygian dominant", "lydian dominant", "mixolydian b6", "half-whole diminished", "altered", "whole tone", "lydian minor"]
                 : ["mixolydian", "mixolydian b6", "phrygian dominant", "lydian dominant"];
@@ -105,7 +105,7 @@ public static class ChordScales
             if (shape.FifthIs(1)) return shape.Seventh is null ? ["whole tone", "lydian augmented", "ionian #5", "augmented"] : ["lydian augmented", "ionian #5"];
             if (!altered) return shape.Seventh is null ? ["major", "mixolydian", "lydian"] : ["major", "lydian"];
             // A sixth chord with a raised eleventh asks for lydian and nothing else.
-            if (shape.HasSixth && shape.Has(11, 1) && !shape.Has(9, -1) && !shape.Has(9, 1)) return ["lydian"];
+            if (shape.HasSixth && shape.Has(11, 1) && !shape.HasAlteredNinth) return ["lydian"];
             return shape.Seventh is null ? ["lydian", "phrygian dominant", "lydian #2", "half-whole diminished"] : ["lydian", "lydian #2", "harmonic major"];
         }
         return ["major", "mixolydian", "dorian", "natural minor", "phrygian", "lydian", "locrian"];

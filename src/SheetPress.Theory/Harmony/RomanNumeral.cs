@@ -20,7 +20,7 @@ namespace SheetPress.Theory;
 public sealed record RomanNumeral
 {
     /// <summary>The word that leads to the degree that a chord with a bass is applied to, with its blanks.</summary>
-    internal const string Of = " of ";
+    public const string Of = " of ";
 
     private static readonly string[] Capitals = ["I", "II", "III", "IV", "V", "VI", "VII"];
     private static readonly string[] Smalls = ["i", "ii", "iii", "iv", "v", "vi", "vii"];

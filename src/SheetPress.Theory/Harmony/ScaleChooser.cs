@@ -105,9 +105,9 @@ internal sealed class ScaleChooser(Key key)
         {
             "phrygian dominant" => ScaleReason.HarmonicMinorFifthMode,
             "ultralocrian" => ScaleReason.HarmonicMinorSeventhMode,
-            "altered" when place.Chord.Quality.Shape is var shape && (shape.Has(9, -1) || shape.Has(9, 1)) => ScaleReason.AlteredTensions,
-            "half-whole diminished" when place.Chord.Quality.Shape is var shape && (shape.Has(9, -1) || shape.Has(9, 1)) => ScaleReason.AlteredNinth,
-            "whole tone" when place.Chord.Quality.Shape is var shape && (shape.FifthIs(-1) || shape.FifthIs(1)) => ScaleReason.AlteredFifth,
+            "altered" when place.Chord.Quality.Shape.HasAlteredNinth => ScaleReason.AlteredTensions,
+            "half-whole diminished" when place.Chord.Quality.Shape.HasAlteredNinth => ScaleReason.AlteredNinth,
+            "whole tone" when place.Chord.Quality.Shape.HasAlteredFifth => ScaleReason.AlteredFifth,
             "whole-half diminished" => ScaleReason.DiminishedChord,
             "melodic minor" or "harmonic minor" => ScaleReason.MinorVariant,
             _ => CountOutside(scale) <= 3 ? ScaleReason.KeepsKey : ScaleReason.HoldsTones,

@@ -77,6 +77,9 @@ public sealed record Key
     /// <summary>"Eb major", "C# minor", "D dorian".</summary>
     public override string ToString() => $"{Tonic} {Mode.Name()}";
 
+    /// <summary>The key as it is printed, with real accidental signs: "E♭ major", "D Dorian".</summary>
+    public string ToDisplayString() => $"{Tonic.ToDisplayString()} {Mode.ToDisplayString()}";
+
     /// <summary>Reads "C minor", "Eb major", "F# dorian", "Am", "Bb".</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, [NotNullWhen(true)] out Key? key)
     {

@@ -45,10 +45,10 @@ internal sealed class SystemBreaker
     // A short last system looks lost, most of all one of a single measure.
     private const double ShortLast = 2;
     private const double LonelyMeasure = 2;
+    private const double LonelyBelow = 0.45;
 
     // A last system that is just full enough to be stretched to the whole width looks better than one that falls short of it.
     private const double LastStretched = 0.5;
-    private const double LonelyBelow = 0.45;
 
     // A single measure that is wider than the line has to be taken all the same.
     private const double Overfull = 1e6;
@@ -147,7 +147,9 @@ internal sealed class SystemBreaker
         var ratio = springs.Ratio(width);
         var isLast = end == _contexts.Length;
         if (IsRagged(springs, width)) return new LineCost(first > 0 ? RaggedCost(end - first, springs.NaturalWidth / width) : 0, null);
-        return new LineCost((Badness(ratio) * (isLast && ratio is > 1 and <= MostStretch ? LastStretched : 1)) + Crampedness(springs, width) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(springs.Tension(width)));
+        var tension = springs.Tension(width);
+        var badness = Badness(ratio) * (isLast && ratio is > 1 and <= MostStretch ? LastStretched : 1);
+        return new LineCost(badness + Crampedness(tension) + PartsWithin(first, end) + (isLast ? 0 : BreakCost(end)), Fitness(tension));
     }
 
     private double PartsWithin(int first, int end)
@@ -201,11 +203,7 @@ internal sealed class SystemBreaker
         return (unit * unit) + (ratio is > MostStretch or < MostSqueeze ? Beyond : 0);
     }
 
-    private static double Crampedness(SystemSprings springs, double width)
-    {
-        var left = springs.Tension(width);
-        return left >= 1 ? 0 : (1 - left) * (1 - left) / (CrampedUnit * CrampedUnit);
-    }
+    private static double Crampedness(double tension) => tension >= 1 ? 0 : (1 - tension) * (1 - tension) / (CrampedUnit * CrampedUnit);
 
     private static LineFitness Fitness(double tension) => tension switch
     {

@@ -16,16 +16,14 @@ internal sealed class SpringChain
     {
         _springs = [.. springs];
         foreach (var rod in rods.OrderBy(r => r.To - r.From)) Apply(rod);
+        (NaturalLength, LeastLength) = (Length(1), Length(0));
     }
 
-    /// <summary>The springs, rods worked in.</summary>
-    public IReadOnlyList<Spring> Springs => _springs;
-
     /// <summary>Length at tension 1.</summary>
-    public double NaturalLength => Length(1);
+    public double NaturalLength { get; }
 
     /// <summary>Length when everything is as near as it may be.</summary>
-    public double LeastLength => Length(0);
+    public double LeastLength { get; }
 
     /// <summary>Length at a tension.</summary>
     public double Length(double tension)

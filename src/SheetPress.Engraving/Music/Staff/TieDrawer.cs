@@ -51,10 +51,12 @@ internal static class TieDrawer
     private static void DrawFrom(SystemFrame frame, StaffCanvas canvas, PlacedEvent from, int index, PlacedEvent? to)
     {
         var head = from.Plan.Heads[index];
-        var (outer, above) = Side(from, index);
         var isMixed = IsMixed(from, to);
-        if (isMixed) above = true;
-        var start = isMixed && from.IsUp ? from.X + head.Right + InnerGap : outer ? from.X + head.Right - (from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset) : RightOfSecond(from, head) + InnerGap;
+        var (outer, above) = isMixed ? (true, true) : Side(from, index);
+        var inset = from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset;
+        // Over opposite stems it may begin behind one of its own.
+        if (isMixed && from.IsUp) inset = -InnerGap;
+        var start = outer ? from.X + head.Right - inset : RightOfSecond(from, head) + InnerGap;
         var target = to is null ? -1 : IndexOf(to, head);
         double end;
         if (target < 0) end = Math.Max(start + HalfTie, frame.Boundaries[^1].X + frame.Boundaries[^1].Boundary.Left - EdgeGap);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SheetPress.Theory;
 
 namespace SheetPress.Lessons;
 
@@ -7,9 +8,6 @@ namespace SheetPress.Lessons;
 /// <param name="bag">Where problems go.</param>
 internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
 {
-    // Leads from a numeral to the degree that it is applied to.
-    private const string Of = " of ";
-
     /// <summary>The tokens in order.</summary>
     public ImmutableArray<ProgressionToken> Scan(LocatedText text)
     {
@@ -88,7 +86,7 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
     }
 
     private bool IsOf(LocatedText text, int at) =>
-        string.CompareOrdinal(text.Value, at, Of, 0, Of.Length) == 0 && at + Of.Length < text.Length && !char.IsWhiteSpace(text.Value[at + Of.Length]) && !IsLineEnd(text, at + Of.Length - 1);
+        string.CompareOrdinal(text.Value, at, RomanNumeral.Of, 0, RomanNumeral.Of.Length) == 0 && at + RomanNumeral.Of.Length < text.Length && !char.IsWhiteSpace(text.Value[at + RomanNumeral.Of.Length]) && !IsLineEnd(text, at + RomanNumeral.Of.Length - 1);
 
     private int MarkEnd(LocatedText text, int at)
     {
@@ -110,7 +108,7 @@ internal sealed class ProgressionScanner(SourceText source, DiagnosticBag bag)
         {
             var sign = value[at];
             if (sign is '|' or '[' || IsLineEnd(text, at) || (sign == ':' && IsBarSign(value, at))) break;
-            if (depth == 0 && IsOf(text, at)) at += Of.Length;
+            if (depth == 0 && IsOf(text, at)) at += RomanNumeral.Of.Length;
             else if (depth == 0 && (char.IsWhiteSpace(sign) || sign == ',')) break;
             if (sign == '(' && value.AsSpan(at).IndexOf(')') >= 0) depth++;
             else if (sign == ')' && depth-- == 0) break;
