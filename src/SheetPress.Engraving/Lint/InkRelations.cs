@@ -6,6 +6,9 @@ internal static class InkRelations
     // Ties and slurs may come near the notes at their ends (in staff spaces along x).
     private const double EndReach = 1.3;
 
+    // A stem that stands further than this within the ends of a tie is run through by it, also where it is that of its own note.
+    private const double WithinEnds = 0.1;
+
     /// <summary>Whether two marks may touch.</summary>
     /// <param name="a">One mark.</param>
     /// <param name="b">The other.</param>
@@ -44,7 +47,7 @@ internal static class InkRelations
             MarkRole.LedgerLine => b.Role is MarkRole.LedgerLine && IsOtherVoice(a, b) && SharesColumn(a, b, unit),
             MarkRole.FretNumber => b.Role is MarkRole.FretNumber && IsOtherVoice(a, b) && SharesColumn(a, b, unit),
             MarkRole.Rest => b.Role is MarkRole.Rest && sameEvent,
-            MarkRole.Tie or MarkRole.Slur => IsNote(b.Role) && NearEnd((CurveMark)a, b, unit) || b.Role is MarkRole.Tie or MarkRole.Slur && ContinuesAt(a, b, unit),
+            MarkRole.Tie or MarkRole.Slur => IsNote(b.Role) && NearEnd((CurveMark)a, b, unit) && !IsTieThroughStem((CurveMark)a, b, unit) || b.Role is MarkRole.Tie or MarkRole.Slur && ContinuesAt(a, b, unit),
             // A letter stands over its arc, an arrow at its number; the distances are theirs to keep.
             MarkRole.Technique => b.Role is MarkRole.Technique && sameEvent,
             // Of one neck only dots keep apart from each other, each of which has a number.
@@ -60,6 +63,9 @@ internal static class InkRelations
 
     // A flag is no part that an arc may start at: one that runs through it is not seen where it begins.
     private static bool IsNote(MarkRole role) => role is MarkRole.Notehead or MarkRole.Stem or MarkRole.LedgerLine or MarkRole.Beam or MarkRole.Dot;
+
+    private static bool IsTieThroughStem(CurveMark arc, Mark b, double unit) =>
+        arc.Role == MarkRole.Tie && b.Role == MarkRole.Stem && b.Bounds.Left > arc.Start.X + (WithinEnds * unit) && b.Bounds.Right < arc.End.X - (WithinEnds * unit);
 
     private static bool IsSymbolInText(Mark mark) => mark.Origin.System < 0 && mark.Role is MarkRole.ChordSymbol or MarkRole.DegreeName or MarkRole.Roman or MarkRole.Tempo;
 

@@ -63,6 +63,17 @@ public class InkRelationsTests
     }
 
     [Fact]
+    public void A_tie_ends_beside_a_stem_and_not_behind_it()
+    {
+        var stem = Stem(1, 4);
+        CurveMark To(double x, MarkRole role) => Arc.Of(new(1, 1.6), new(x, 1.6), 0.6, above: false, role, new MarkOrigin(0, 0, 0, 0));
+        InkRelations.MayTouch(To(3.85, MarkRole.Tie), stem, 1).ShouldBeTrue();
+        InkRelations.MayTouch(To(4.1, MarkRole.Tie), stem, 1).ShouldBeTrue();
+        InkRelations.MayTouch(To(4.35, MarkRole.Tie), stem, 1).ShouldBeFalse();
+        InkRelations.MayTouch(stem, To(4.35, MarkRole.Tie), 1).ShouldBeFalse();
+    }
+
+    [Fact]
     public void Two_diagrams_do_not_touch()
     {
         static Mark Fret(int figure) => Ink.Upright(3, 0, 20, 0.1, MarkRole.Diagram, MarkOrigin.None with { Event = figure });

@@ -9,6 +9,9 @@ internal static class TieDrawer
     private const double OuterInset = 0.35;
     private const double InnerGap = 0.15;
 
+    // An outer tie on the side of a stem runs through none: it begins right of it and ends left of it (handbook practice, from memory), with this much white.
+    private const double StemGap = 0.15;
+
     // Half the width of the end of a slash, and a little more.
     private const double SlashEnd = 0.6;
 
@@ -54,8 +57,6 @@ internal static class TieDrawer
         var isMixed = IsMixed(from, to);
         var (outer, above) = isMixed ? (true, true) : Side(from, index);
         var inset = from.Plan.Event.Articulations.HasFlag(Articulations.Staccato) ? InsetBesideDot : OuterInset;
-        // Over opposite stems it may begin behind one of its own.
-        if (isMixed && from.IsUp) inset = -InnerGap;
         var start = outer ? from.X + head.Right - inset : RightOfSecond(from, head) + InnerGap;
         var target = to is null ? -1 : IndexOf(to, head);
         double end;
@@ -65,6 +66,8 @@ internal static class TieDrawer
         // A slash leans: a tie below leads from foot to foot, one above from top to top.
         if (head.Tone.Head == Notehead.Slash && !above) start = Math.Min(start, from.X + head.Left + SlashEnd);
         if (head.Tone.Head == Notehead.Slash && above && target >= 0) end = Math.Max(end, to!.X + to.Plan.Heads[target].Right - SlashEnd);
+        if (outer && HasStemOn(from, above)) start = Math.Max(start, from.StemX + StemRoom);
+        if (outer && target >= 0 && HasStemOn(to!, above)) end = Math.Min(end, to!.StemX - StemRoom);
         var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
         CurveMark Tie(double left, double right, bool up) => Shape(outer, left, right, StepOf(head, up), up, from.Plan.Origin);
         start = BesideFlag(canvas, from, start, end, left => Tie(left, end, above));
@@ -76,6 +79,10 @@ internal static class TieDrawer
     private static bool IsMixed(PlacedEvent from, PlacedEvent? to) =>
         to is not null && !from.Measure.Plan.HasTwoVoices && from.Plan is { HasStem: true, Heads.Length: 1 } && to.Plan is { HasStem: true, Heads.Length: 1 } && from.IsUp != to.IsUp
         && (from.Plan.FlagBounds is null || !from.IsUp);
+
+    private static double StemRoom => StemGap + (Ink.Defaults.StemThickness / 2);
+
+    private static bool HasStemOn(PlacedEvent e, bool above) => e.Plan.HasStem && e.IsUp == above;
 
     private static double BesideFlag(StaffCanvas canvas, PlacedEvent from, double start, double end, Func<double, CurveMark> shape)
     {
@@ -107,6 +114,7 @@ internal static class TieDrawer
         var head = to.Plan.Heads[index];
         var (outer, above) = Side(to, index);
         var end = outer ? to.X + head.Left + OuterInset : LeftOfSecond(to, head) - InnerGap;
+        if (outer && HasStemOn(to, above)) end = Math.Min(end, to.StemX - StemRoom);
         var start = Math.Min(end - HalfTie, Math.Max(frame.Boundaries[0].Boundary.Right + EdgeGap, end - (2 * HalfTie)));
         start = Math.Max(start, frame.Boundaries[0].Boundary.Right + EdgeGap);
         canvas.Add(InRoom(canvas, start, end, isFree: false, (right, _) => Shape(outer, start, right, StepOf(head, above), above, to.Plan.Origin)).Tie);

@@ -36,6 +36,26 @@ public class TieBesideFlagTests
         tie.Left.ShouldBeGreaterThan(stems[0].Bounds.Right);
     }
 
+    /// <summary>Handbook rule (Gould 2011, from memory): a tie runs through no stem. From under a flag it ends left of the stem that points down, over a stem that points up it begins right of it.</summary>
+    [Theory]
+    [InlineData("r:3/2 C2:1 A2:1/2 G2:1", null)]
+    [InlineData("r:7/2 C2:1 A2:1/2 G2:1 r:2", null)]
+    [InlineData("r:1/2 E2:1/2 r:1/2 E2:1 A2:1/2 G2:1", "C2:1/2 r:3/2 C2:2")]
+    [InlineData("E2:3 A2:3/2 E2:7/2", "C2:5/2 C2:3/2 G1:5/2 C2:3/2")]
+    public void A_tie_runs_through_no_stem(string upper, string? lower)
+    {
+        var system = Drawn.Staff(upper, lower: lower);
+        var ties = system.Of(MarkRole.Tie).Cast<CurveMark>().ToList();
+        ties.ShouldNotBeEmpty();
+        foreach (var tie in ties)
+        {
+            (tie.End.X - tie.Start.X).ShouldBeGreaterThan(0.6);
+            var notes = system.Of(MarkRole.Stem).Where(s => s.Origin.Voice == tie.Origin.Voice);
+            notes.Where(s => s.Bounds.Left > tie.Start.X && s.Bounds.Right < tie.End.X && s.Bounds.Top < tie.Bounds.Bottom && s.Bounds.Bottom > tie.Bounds.Top).ShouldBeEmpty();
+        }
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
     [Fact]
     public void It_begins_to_the_right_of_the_flag()
     {
