@@ -8,7 +8,7 @@ namespace SheetPress.Engraving.Tests;
 /// <summary>
 /// Makes scores from one line of text for tests. Notes are "E2:1" (pitch, length in quarter notes), chords "E2+B2:2", rests
 /// "r:1"; after "!" come attributes: ho po sl (joins), st te ac ma fe vi pm lr (articulations), T P dn up i m a (strokes), gh de
-/// ha sh (heads), si so (slides in from below, out downward), ss se (a slur starts, ends), *ff (a dynamic) < > (hairpins), f0..f4 (finger), b1 (bend), =text (count). Bars "|" are for the eye.
+/// ha sh (heads), si sa so (slides in from below, in from above, out downward), ss se (a slur starts, ends), *ff (a dynamic) < > (hairpins), f0..f4 (finger), b1 (bend), =text (count). Bars "|" are for the eye.
 /// </summary>
 internal static class ScoreText
 {
@@ -107,6 +107,7 @@ internal static class ScoreText
         "ha" => Heads(note, Notehead.Harmonic),
         "sh" => note with { Tones = [.. note.Tones.Select(t => t with { Head = Notehead.Slash, Position = null })] },
         "si" => note with { SlideIn = LooseSlide.Below },
+        "sa" => note with { SlideIn = LooseSlide.Above },
         "ss" => note with { SlurStart = true },
         "se" => note with { SlurStop = true },
         "so" => note with { SlideOut = LooseSlide.Below },

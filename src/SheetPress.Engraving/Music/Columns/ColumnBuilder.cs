@@ -30,7 +30,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         foreach (var e in events) onsets.Add(e.Event.Onset);
         foreach (var harmony in plan.Context.Harmonies) onsets.Add(harmony.Offset);
         var directions = plan.Context.Measure.Directions;
-        foreach (var direction in directions) if (DynamicsRow.Room(direction, sizes) is not null && direction.Offset < plan.Length) onsets.Add(direction.Offset);
+        foreach (var direction in directions) if (DynamicsRow.Room([direction], sizes) is not null && direction.Offset < plan.Length) onsets.Add(direction.Offset);
         var columns = ImmutableArray.CreateBuilder<Column>(onsets.Count);
         foreach (var onset in onsets)
         {
@@ -38,7 +38,10 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             foreach (var e in events.Where(e => e.Event.Onset == onset && !e.IsCentred)) AddEvent(boxes, e, events, plan.HasTwoVoices);
             AddRows(boxes, events, onset);
             foreach (var harmony in plan.Context.Harmonies.Where(h => h.Offset == onset)) AddHarmony(boxes, harmony);
-            foreach (var direction in directions) if (direction.Offset == onset && DynamicsRow.Room(direction, sizes) is { } room) boxes.Add(new LaneBox(Lane.Dynamic, room));
+            foreach (var row in directions.Where(d => d.Offset == onset).GroupBy(DynamicsRow.IsAbove))
+            {
+                if (DynamicsRow.Room(row, sizes) is { } room) boxes.Add(new LaneBox(row.Key ? Lane.DynamicAbove : Lane.Dynamic, room));
+            }
             columns.Add(new Column(onset, Shortest(plan, events, onset), boxes.ToImmutable()));
         }
         return new MeasureColumns(plan, columns.ToImmutable(), LeastWidth(plan, events));

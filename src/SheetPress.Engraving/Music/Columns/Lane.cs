@@ -17,8 +17,10 @@ internal enum Lane
     Roman,
     /// <summary>Letters of the plucking hand.</summary>
     Stroke,
-    /// <summary>Dynamics, and the least room of hairpins.</summary>
+    /// <summary>Dynamics under the staff, and the least room of hairpins.</summary>
     Dynamic,
+    /// <summary>The same above the staff, where two voices have dynamics of their own.</summary>
+    DynamicAbove,
 }
 
 /// <summary>Ink in a lane, with x from its column.</summary>

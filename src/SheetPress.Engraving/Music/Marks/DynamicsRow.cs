@@ -21,9 +21,6 @@ internal static class DynamicsRow
     private const double OpenShare = 0.4;
     private const double ShortestHairpin = 2;
 
-    // A dynamic that stands where a hairpin begins takes up to this much of its room.
-    private const double FirstText = 2.5;
-
     // From and To: whether it comes from the system before, goes on into the next.
     private readonly record struct Pin(DirectionKind Kind, double Left, double Right, bool From, bool To, MarkOrigin Origin);
 
@@ -93,15 +90,23 @@ internal static class DynamicsRow
         return null;
     }
 
-    /// <summary>The room that a dynamic, or the shortest hairpin behind it, takes from its column; null for other directions.</summary>
-    public static Box? Room(Direction direction, TextSizes sizes)
-    {
-        if (direction.Kind is DirectionKind.CrescendoStart or DirectionKind.DiminuendoStart) return new Box(0, 0, FirstText + ShortestHairpin + HairpinGap, 0);
-        if (direction.Kind != DirectionKind.Dynamic || DirectionSymbols.Of(direction, sizes) is not { } symbol) return null;
-        return symbol.Bounds.Transform(1, RowItem.Centred(symbol, Ink.Glyph("noteheadBlack").Bounds.Right / 2, MarkOrigin.None).X, 0);
-    }
+    /// <summary>Whether a direction belongs in the row above the staff.</summary>
+    public static bool IsAbove(Direction direction) => direction.Voice == 0;
 
-    private static bool IsAbove(Direction direction) => direction.Voice == 0;
+    /// <summary>The room that dynamics, and the shortest hairpin behind them, take from their column in one row; null where there are none.</summary>
+    /// <param name="directions">Directions of one column and row.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    public static Box? Room(IEnumerable<Direction> directions, TextSizes sizes)
+    {
+        var (room, hasHairpin) = (Box.Empty, false);
+        foreach (var direction in directions)
+        {
+            if (direction.Kind is DirectionKind.CrescendoStart or DirectionKind.DiminuendoStart) hasHairpin = true;
+            else if (direction.Kind == DirectionKind.Dynamic && DirectionSymbols.Of(direction, sizes) is { } symbol) room = room.Union(symbol.Bounds.Transform(1, RowItem.Centred(symbol, Ink.Glyph("noteheadBlack").Bounds.Right / 2, MarkOrigin.None).X, 0));
+        }
+        if (!hasHairpin) return room.IsEmpty ? null : room;
+        return room.IsEmpty ? new Box(0, 0, ShortestHairpin + HairpinGap, 0) : room with { Right = room.Right + HairpinGap + ShortestHairpin + HairpinGap };
+    }
 
     // A hairpin between the texts and hairpins beside it, no shorter than can be seen.
     private static Pin Between(List<Box> texts, double least, double most, Pin pin)

@@ -13,10 +13,10 @@ internal static class InkDistance
     private const double VerticalGap = 0.2;
 
     /// <summary>Lanes that are rows of text.</summary>
-    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic];
+    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic, Lane.DynamicAbove];
 
-    /// <summary>Lanes whose texts stand for several notes and may be longer than them.</summary>
-    public static ReadOnlySpan<Lane> LongTexts => [Lane.Chord, Lane.Roman];
+    /// <summary>Lanes whose texts and hairpins stand for several notes and may be longer than them.</summary>
+    public static ReadOnlySpan<Lane> LongTexts => [Lane.Chord, Lane.Roman, Lane.Dynamic, Lane.DynamicAbove];
 
     /// <summary>Least distance of two columns for ink in staff and tab; negative infinity when none faces the other.</summary>
     public static double Between(Column left, Column right)
@@ -60,7 +60,7 @@ internal static class InkDistance
     }
 
     // Barlines run on between staff and tab, where the rows under the staff stand; dynamics there are moved aside when they are drawn.
-    private static bool StopsAtBarline(Lane lane) => lane is not (Lane.Chord or Lane.Roman or Lane.Dynamic);
+    private static bool StopsAtBarline(Lane lane) => lane is not (Lane.Chord or Lane.Roman or Lane.Dynamic or Lane.DynamicAbove);
 
     /// <summary>How far ink reaches left of the column that has to keep clear of barlines.</summary>
     public static double StaffReachLeft(Column column)

@@ -64,7 +64,7 @@ internal sealed class MeasureSprings
     public double Tail { get; }
 
     /// <summary>
-    /// Share of its natural width that the whole measure wants for its longest chord symbol or numeral: widened for all its notes alike,
+    /// Share of its natural width that the whole measure wants for its longest chord symbol, numeral or hairpin: widened for all its notes alike,
     /// or the beats under that text would look slower than the others. 0 without such texts.
     /// </summary>
     public double Wanted { get; }

@@ -13,6 +13,10 @@ internal static class TabJoins
     private const double LooseLength = 1.1;
     private const double LooseRise = 0.55;
 
+    // A loose slide is moved in such steps, at most so far, where it would touch a number on the next string.
+    private const double ClearStep = 0.1;
+    private const double MostClear = 1.5;
+
     // Arcs start over the numbers, this far from their ink.
     private const double ArcGap = 0.25;
     private const double ArcHeight = 0.55;
@@ -106,14 +110,23 @@ internal static class TabJoins
             if (e.Plan.Event.SlideIn != LooseSlide.None && !isReached)
             {
                 var from = e.Plan.Event.SlideIn == LooseSlide.Below ? LooseRise : -LooseRise;
-                canvas.Add(Slide(box.Left - SlideGap - LooseLength, y + from, box.Left - SlideGap, y - (from / 2), e.Plan.Origin));
+                DrawClear(canvas, Slide(box.Left - SlideGap - LooseLength, y + from, box.Left - SlideGap, y - (from / 2), e.Plan.Origin), -ClearStep);
             }
             if (e.Plan.Event.SlideOut != LooseSlide.None && e.Plan.Event.Connection != Connection.Slide)
             {
                 var to = e.Plan.Event.SlideOut == LooseSlide.Below ? LooseRise : -LooseRise;
-                canvas.Add(Slide(box.Right + SlideGap, y - (to / 2), box.Right + SlideGap + LooseLength, y + to, e.Plan.Origin));
+                DrawClear(canvas, Slide(box.Right + SlideGap, y - (to / 2), box.Right + SlideGap + LooseLength, y + to, e.Plan.Origin), ClearStep);
             }
         }
+    }
+
+    // A number on the next string that is wider, such as one in brackets, would touch the slide: it stands beside both.
+    private static void DrawClear(StaffCanvas canvas, LineMark slide, double step)
+    {
+        var numbers = new InkRoom(canvas, slide.Bounds.Left - MostClear, slide.Bounds.Right + MostClear, m => m.Role == MarkRole.FretNumber);
+        var clear = slide;
+        for (var moved = 0.0; moved < MostClear && !numbers.IsFree(clear, NumberGap); moved += ClearStep) clear = (LineMark)clear.Transform(1, step, 0);
+        canvas.Add(clear);
     }
 
     private static LineMark Slide(double x1, double y1, double x2, double y2, MarkOrigin origin) =>

@@ -187,6 +187,16 @@ public class CrowdedVoicesTests
     [InlineData("F#4:1!si Gb4:1!so F#4:1!sl A#4:1", "D#4:1 Eb4:1 E4:1 F#4:1")]
     public void Slides_keep_clear_of_the_other_voice(string upper, string lower) => Check(upper, lower, StaffLayout.Staff, "guitar-6").ShouldBeEmpty();
 
+    // A number in brackets on the next string is wider than the one that a loose slide belongs to.
+    [Theory]
+    [InlineData("F5:2!gh r:2", "D#4:2!sa r:2")]
+    [InlineData("F5:2!gh r:2", "C#4:2!sa r:2")]
+    public void Loose_slides_keep_clear_of_a_number_on_the_next_string(string upper, string lower)
+    {
+        Check(upper, lower, StaffLayout.Tab, "guitar-6").ShouldBeEmpty();
+        Drawn.System(ScoreText.Parse(upper, "guitar-6", lower: lower, layout: StaffLayout.Tab)).Of(MarkRole.Slide).Count.ShouldBe(1);
+    }
+
     // Where a tied note shows no number a slide out of it still has room.
     [Fact]
     public void A_slide_out_of_a_tied_note_keeps_clear_of_the_next_number()

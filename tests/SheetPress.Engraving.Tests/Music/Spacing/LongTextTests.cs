@@ -63,4 +63,27 @@ public class LongTextTests
         }
         shared.ShouldBeGreaterThan(0);
     }
+
+    /// <summary>Handbook rule, from memory: equal durations look equally spaced, whatever stands under them; those of two voices stand in rows of their own.</summary>
+    [Theory]
+    [InlineData("E2:1/2!< A2:1/2!*ff E2:1/2 A2:1/2 ", null)]
+    [InlineData("E2:1/2!*pp A2:1/2!*ff E2:1/2!*mp A2:1/2!*mf ", null)]
+    [InlineData("E2:1!*p!< A2:1!*ff ", null)]
+    [InlineData("E3:1/2!*mf A3:1/2 E3:1/2!*mf A3:1/2 ", "E2:1/2 A2:1/2!*mp E2:1/2 A2:1/2!*mp ")]
+    public void A_bar_stays_even_over_dynamics(string half, string? lower)
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat(half, 8)), layout: StaffLayout.Staff, lower: lower is null ? null : string.Concat(Enumerable.Repeat(lower, 8)));
+        for (var width = 80; width <= 130; width += 5)
+        {
+            foreach (var system in ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems)
+            {
+                foreach (var measure in system.Of(MarkRole.Notehead).Where(m => m.Origin.Voice == 0).GroupBy(m => m.Origin.Measure))
+                {
+                    var lefts = measure.Select(m => m.Bounds.Left).Order().ToList();
+                    var gaps = lefts.Skip(1).Zip(lefts, (b, a) => b - a).ToList();
+                    (gaps.Max() / gaps.Min()).ShouldBeLessThan(1.05, $"measure {measure.Key} at width {width}");
+                }
+            }
+        }
+    }
 }
