@@ -81,9 +81,16 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
     internal Chord ReadInKey(Chord chord)
     {
         // From the flat second (five fifths down) to the raised second and sixth (nine and ten up) a root is at home; beyond, the other spelling is meant.
-        // In a major key a major or dominant chord is on the flat second and sixth rather than on the sharp first and fifth: E7 in E flat is bII7.
-        var leads = key.HasMinorThird || chord.Quality.Shape.Third is not { Alteration: 0 };
-        return WithRoot(chord, Near(chord.Root, key.Fifths - 6, key.Fifths + (leads ? 10 : 6)));
+        // Only a chord with a minor third climbs from the sharp first or fifth: any other is on the flat second or sixth, so E7 in E flat is bII7.
+        var leads = chord.Quality.Shape.Third is { Alteration: < 0 };
+        return WithRoot(chord, Near(chord.Root, key.Fifths - 6, leads ? key.Fifths + 10 : key.Tonic.Fifths + 6));
+    }
+
+    // The place of a chord whose name says its degree, numbered from there: Gbm7b5 in C major, on the raised fourth, is #ivø7.
+    private ChordPlace On(ChordPlace place, HarmonicFunction function, Interval aboveTonic)
+    {
+        var read = WithRoot(place.Chord, key.Tonic + aboveTonic);
+        return place with { Function = function, ReadRoot = read.Root, Numeral = RomanNumeral.FromChord(read, key) };
     }
 
     // The same chord by sound on another spelling of its root. The bass moves along, so that it is the degree of the chord that was written:
@@ -149,7 +156,7 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
 
     private ChordPlace PlaceDiminished(ChordPlace place, Chord chord, Chord? next)
     {
-        if (AboveTonic(chord.Root) == 11) return place with { Function = HarmonicFunction.LeadingTone };
+        if (AboveTonic(chord.Root) == 11) return On(place, HarmonicFunction.LeadingTone, Interval.FromNumber(7));
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
         if (next is not null)
         {
@@ -170,9 +177,9 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
         var above = AboveTonic(chord.Root);
         if (LeadsToDominant(chord, next)) return AsSupertonicOf(place, chord);
         if (place.IsDiatonic) return place with { Function = DiatonicFunction(place, chord) };
-        if (above == 11) return place with { Function = HarmonicFunction.LeadingTone };
+        if (above == 11) return On(place, HarmonicFunction.LeadingTone, Interval.FromNumber(7));
         if (above == 2 && key.HasMinorThird) return place with { Function = HarmonicFunction.Subdominant };
-        return above == 6 ? place with { Function = HarmonicFunction.RaisedFourth } : OrBorrowed(place, chord);
+        return above == 6 ? On(place, HarmonicFunction.RaisedFourth, Interval.FromNumber(4, 1)) : OrBorrowed(place, chord);
     }
 
     private ChordPlace PlaceMinor(ChordPlace place, Chord chord, Chord? next, Chord? afterNext)
@@ -213,7 +220,8 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
         if (resolves) return AsDominantOf(place, chord, Bare(goal, next));
         // III+ of a minor key holds its leading tone.
         if (above == 3 && key.HasMinorThird && chord.Quality.Shape.FifthIs(1)) return place with { Function = HarmonicFunction.TonicSubstitute };
-        return above == 1 ? place with { Function = HarmonicFunction.FlatSecond } : OrSliding(OrBorrowed(place, chord), next);
+        // The words name a degree and a major chord; without a third it is borrowed, if anything.
+        return above == 1 && chord.Quality.Shape.Third is not null ? On(place, HarmonicFunction.FlatSecond, Interval.MinorSecond) : OrSliding(OrBorrowed(place, chord), next);
     }
 
     private ChordPlace AsDominantOf(ChordPlace place, Chord chord, RomanNumeral target) =>

@@ -103,6 +103,58 @@ public class HarmonicAnalysisTests
         analysis.Numeral.ToString().ShouldBe(numeral);
     }
 
+    // Where the words name a degree, the numeral is on it, however the chord is spelled: the meaning of the words.
+    [Theory]
+    [InlineData("major", "")]
+    [InlineData("minor", "m")]
+    [InlineData("dorian", "m")]
+    [InlineData("lydian", "")]
+    [InlineData("mixolydian", "")]
+    public void Numeral_and_words_agree_on_the_degree(string mode, string third)
+    {
+        var named = new Dictionary<HarmonicFunction, Interval>
+        {
+            [HarmonicFunction.FlatSecond] = Interval.MinorSecond,
+            [HarmonicFunction.RaisedFourth] = Interval.FromNumber(4, 1),
+            [HarmonicFunction.LeadingTone] = Interval.FromNumber(7),
+            [HarmonicFunction.BackdoorDominant] = Interval.FromNumber(7, -1),
+        };
+        string[] kinds = ["", "maj7", "m", "m7", "7", "7sus4", "m7b5", "dim7", "dim", "aug", "6", "sus4", "sus2", "5", "m6", "7b9"];
+        var met = new HashSet<HarmonicFunction>();
+        for (var tonic = -6; tonic <= 6; tonic++)
+        {
+            if (!Key.TryParse($"{NoteName.FromFifths(tonic)} {mode}", out var key)) continue;
+            for (var root = -9; root <= 11; root++)
+            {
+                foreach (var kind in kinds)
+                {
+                    var chord = Chord.Parse(NoteName.FromFifths(root) + kind);
+                    var analysis = HarmonicAnalysis.Analyze([chord, Chord.Parse(key.Tonic + third)], key)[0]!;
+                    if (!named.TryGetValue(analysis.Kind, out var above)) continue;
+                    met.Add(analysis.Kind);
+                    analysis.Numeral.ToChord(key).Root.ShouldBe(key.Tonic + above, $"{chord} in {key} is {analysis.Roman}: {analysis.Function}");
+                }
+            }
+        }
+        met.ShouldContain(HarmonicFunction.LeadingTone);
+        if (mode is "major" or "minor") met.ShouldContain(HarmonicFunction.FlatSecond);
+    }
+
+    [Theory]
+    [InlineData("C minor", "C#maj7 Cm", "bIImaj7", HarmonicFunction.FlatSecond)]
+    [InlineData("C minor", "C#7 Cm", "bII7", HarmonicFunction.SubstituteDominant)]
+    [InlineData("C minor", "C#dim7 Dm7b5", "vii°7/ii", HarmonicFunction.LeadingToneOf)]
+    [InlineData("C minor", "Cbdim7 Cm", "vii°7", HarmonicFunction.LeadingTone)]
+    [InlineData("C major", "Gbm7b5 Fm6", "#ivø7", HarmonicFunction.RaisedFourth)]
+    [InlineData("C major", "C#sus2 C", "bIIsus2", HarmonicFunction.Borrowed)]
+    [InlineData("C major", "A#7sus4 C", "bVII7sus4", HarmonicFunction.BackdoorDominant)]
+    public void A_chord_in_the_other_spelling(string key, string progression, string numeral, HarmonicFunction function)
+    {
+        var analysis = Analyze(key, progression)[0];
+        analysis.Roman.ShouldBe(numeral);
+        analysis.Kind.ShouldBe(function, analysis.Function);
+    }
+
     // Modulations without a new signature, suspended dominants over a bass, line clichés, chords that slide: common practice.
     [Theory]
     [InlineData("C major", "F#m7 B7 Emaj7 C#m7 F#m7 B7 Emaj7 Dm7", "ii7/III V7/III Imaj7/III vi7/III ii7/III V7/III Imaj7/III ii7")]
