@@ -6,7 +6,7 @@ namespace SheetPress.Engraving;
 internal static class HarmonyTable
 {
     // Between two chord tones, in shares of the em.
-    private const double ToneGap = 0.53;
+    private const double ToneGap = 0.62;
 
     /// <summary>The table: six columns, or two where the paper is too narrow for them.</summary>
     internal static TableSpec Make(HandoutContent content, PageStyle style)

@@ -19,8 +19,8 @@ internal static class LineItems
     private const int AddressLength = 20;
     private const int FewestCarried = 3;
 
-    // A sign has no white of its own on its left, as letters have: so much of the em keeps a space before it a space.
-    private const double LeftBearing = 0.07;
+    // White between two degrees in a row, in word spaces.
+    private const double DegreeSpace = 2;
 
     // A word longer than this share of the line keeps nothing beside it.
     private const double MostKept = 0.5;
@@ -35,8 +35,11 @@ internal static class LineItems
         var items = new List<LineItem>();
         var space = TextSetter.Measure(" ", style.Upright, style.Size);
         var levels = InlineLevels.Of(inlines);
-        foreach (var inline in inlines)
+        for (var i = 0; i < inlines.Count; i++)
         {
+            var inline = inlines[i];
+            // Degrees in a row stand farther apart than words: a sign belongs to the figure after it, not to the one before.
+            if (inline is DegreeInline && i > 1 && inlines[i - 1] is TextInline { Text: " " } && inlines[i - 2] is DegreeInline) items[^1] = items[^1] with { Space = DegreeSpace * space };
             switch (inline)
             {
                 case TextInline text: AddText(items, text, style, widest, space, levels); break;
@@ -51,13 +54,18 @@ internal static class LineItems
         if (items.Count > 0) items[^1] = items[^1] with { Space = 0, CanBreak = true };
         return items;
 
-        void AddPiece(TextPiece piece) => items.Add(new(items.Count > 0 && items[^1].Space > 0 ? WithBearing(piece, style.Size) : piece, 0, false, Level: levels.At(0)));
+        void AddPiece(TextPiece piece) => items.Add(new(FollowsSpace(items) ? WithBearing(piece, style.Size) : piece, 0, false, Level: levels.At(0)));
     }
 
+    // A space that no line ends at is the last of its word.
+    private static bool FollowsSpace(List<LineItem> items) =>
+        items.Count > 0 && (items[^1].Space > 0 || items[^1].Piece.Marks is [.., TextMark { Run.Text: [.., '\u00A0'] }]);
+
+    // A sign has no white of its own on its left, as letters have.
     private static TextPiece WithBearing(TextPiece piece, double size)
     {
         var left = Box.Around(piece.Marks.Select(m => m.Bounds)).Left;
-        var missing = (LeftBearing * size) - left;
+        var missing = (TextSetter.BearingAfterSpace * size) - left;
         return missing <= 0 || piece.Marks.IsEmpty ? piece : piece with { Marks = [.. piece.Marks.Select(m => m.Transform(1, missing, 0))], Width = piece.Width + missing };
     }
 
@@ -104,6 +112,7 @@ internal static class LineItems
             var part = text[at..cut];
             var piece = Set(spaced ? part + " " : part);
             if (spaced) piece = piece with { Width = TextSetter.Measure(part, font, size) };
+            if (at == start && piece.Marks is [GlyphMark, ..] && FollowsSpace(items)) piece = WithBearing(piece, size);
             if (piece.Width > widest && part.Length > 1)
             {
                 var hyphen = IsHyphenated(text.AsSpan()[start..end]) ? "-" : "";

@@ -9,6 +9,9 @@ public static class TextSetter
     private const double SignBearing = 0.035;
     private const double NoteBearing = 0.1;
 
+    // As much as letters have: with less, a space before a sign looks narrower than others.
+    internal const double BearingAfterSpace = 0.07;
+
     /// <summary>Sets a text.</summary>
     /// <param name="text">The text; line breaks are not allowed.</param>
     /// <param name="font">Its face.</param>
@@ -30,11 +33,11 @@ public static class TextSetter
                 continue;
             }
             SetRuns(text[start..i]);
-            SetSign(sign);
+            SetSign(sign, i > 0 && text[i - 1] is ' ' or '\u00A0' ? BearingAfterSpace : SignBearing);
             i += length;
             if (TextSign.IsNote(sign) && i < text.Length && text[i] == '.')
             {
-                SetSign("metAugmentationDot");
+                SetSign("metAugmentationDot", SignBearing);
                 i++;
             }
             start = i;
@@ -51,11 +54,11 @@ public static class TextSetter
             }
         }
 
-        void SetSign(string name)
+        void SetSign(string name, double bearing)
         {
             var glyph = MusicFont.Shipped[name];
             var staffSpace = size / TextSign.StaffSpacesPerEm;
-            x += SignBearing * size;
+            x += bearing * size;
             marks.Add(new GlyphMark(glyph, new Point(x, 0), staffSpace) { Role = role, Ink = ink });
             x += (glyph.Advance * staffSpace) + ((TextSign.IsNote(name) ? NoteBearing : SignBearing) * size);
         }

@@ -38,16 +38,22 @@ public class ParagraphSetterTests
         string[] Lines(string text) => [.. ParagraphSetter.Set([new TextInline(text)], style, 25).Select(l => string.Concat(l.Marks.OfType<TextMark>().Select(t => t.Run.Text)))];
     }
 
-    // A flat has no white on its left as a letter has; the space before it is no narrower for that.
-    [Fact]
-    public void A_space_before_a_flat_is_as_wide_as_one_before_a_letter()
+    // A sign after a space stands no nearer to the word before it than letters do, whichever way it comes into the line.
+    [Theory]
+    [InlineData(" ")]
+    [InlineData("\u00A0")]
+    public void The_space_before_a_sign_is_a_space(string space)
     {
-        double Gap(string roman)
+        var letters = White([new TextInline("leads to" + space), new RomanInline("vii")]);
+        White([new TextInline("leads to" + space), new RomanInline("bvii")]).ShouldBeGreaterThanOrEqualTo(letters - 0.02);
+        White([new TextInline("leads to" + space), new DegreeInline(new(7, -1))]).ShouldBeGreaterThanOrEqualTo(letters - 0.02);
+        White([new TextInline("leads to" + space + "♭7")]).ShouldBeGreaterThanOrEqualTo(letters - 0.02);
+
+        static double White(ImmutableArray<Inline> text)
         {
-            var marks = ParagraphSetter.Set([new TextInline("leads to "), new RomanInline(roman)], Body, 100).Single().Marks;
-            return marks.Where(m => m.Role == MarkRole.Roman).Min(m => m.Bounds.Left) - marks.Where(m => m.Role != MarkRole.Roman).Max(m => m.Bounds.Right);
+            var marks = ParagraphSetter.Set(text, Body, 100).Single().Marks;
+            return marks[1].Bounds.Left - marks[0].Bounds.Right;
         }
-        Gap("bII").ShouldBeGreaterThan(Gap("II") * 0.9);
     }
 
     [Fact]
@@ -204,6 +210,14 @@ public class ParagraphSetterTests
 
     private static string[] Texts(string text, double width) =>
         [.. Set(text, width, ParagraphEdge.Ragged).Select(l => string.Concat(l.Marks.OfType<TextMark>().OrderBy(t => t.Position.X).Select(t => t.Run.Text)).Trim())];
+
+    [Fact]
+    public void Degrees_in_a_row_stand_farther_apart_than_words()
+    {
+        var marks = ParagraphSetter.Set(MusicMarkup.Read("{5 b7}"), Body, 100).Single().Marks;
+        var flat = marks.OfType<GlyphMark>().ShouldHaveSingleItem().Bounds;
+        (flat.Left - marks[0].Bounds.Right).ShouldBeGreaterThan(1.8 * TextSetter.Measure(" ", Body.Upright, Body.Size));
+    }
 
     private static ImmutableArray<SetLine> Set(string text, double width, ParagraphEdge edge) => ParagraphSetter.Set([new TextInline(text)], Body, width, edge);
 

@@ -8,6 +8,8 @@ internal static class InkDistance
     private const double TabGap = 0.65;
     private const double RowGap = 0.5;
     private const double ChordGap = 1.2;
+    // A sign stands near the figure after it: with no more white before it, it would be read with the figure before.
+    private const double DegreeGap = 0.7;
 
     // Ink that passes over or under other ink with less white than this counts as level with it.
     private const double VerticalGap = 0.2;
@@ -48,7 +50,7 @@ internal static class InkDistance
         var (reachRight, reachLeft) = (double.NegativeInfinity, double.PositiveInfinity);
         foreach (var box in left.Boxes) if (box.Lane == lane) reachRight = Math.Max(reachRight, box.Box.Right);
         foreach (var box in right.Boxes) if (box.Lane == lane) reachLeft = Math.Min(reachLeft, box.Box.Left);
-        return reachRight - reachLeft + (lane is Lane.Chord or Lane.Roman ? ChordGap : RowGap);
+        return reachRight - reachLeft + (lane is Lane.Chord or Lane.Roman ? ChordGap : lane is Lane.Degree ? DegreeGap : RowGap);
     }
 
     /// <summary>How far the texts of a row reach right of the column.</summary>

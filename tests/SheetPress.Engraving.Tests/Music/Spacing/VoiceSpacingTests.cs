@@ -25,4 +25,23 @@ public class VoiceSpacingTests
         }
         narrow.ShouldBeGreaterThan(0);
     }
+
+    /// <summary>Own rule: with less white a sign would be read with the figure before it, "5 ♭7" as "5♭ 7".</summary>
+    [Fact]
+    public void Degrees_under_short_notes_stand_apart()
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("Gb2%b5:1/4 Bb2%b7:1/4 Eb2%b3:1/4 G2%5:1/4 ", 8)), header: h => h with { ShowDegrees = true });
+        var met = 0;
+        for (var width = 50; width <= 80; width += 10)
+        {
+            foreach (var system in ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems)
+            {
+                if (system.IsOverfull) continue;
+                var degrees = system.Of(MarkRole.DegreeName).GroupBy(m => (m.Origin.Measure, m.Origin.Event)).Select(g => Box.Around(g.Select(m => m.Bounds))).OrderBy(b => b.Left).ToList();
+                for (var i = 1; i < degrees.Count; i++) (degrees[i].Left - degrees[i - 1].Right).ShouldBeGreaterThan(0.69, $"degree {i} at width {width}");
+                met += degrees.Count;
+            }
+        }
+        met.ShouldBeGreaterThan(30);
+    }
 }
