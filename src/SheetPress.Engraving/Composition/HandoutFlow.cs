@@ -22,8 +22,10 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     // The exercises begin on a new page where white has to be left before them or further on, but not only to share out white of the last pages.
     private const double NewPart = 100;
 
-    // Rows of diagrams are seen together; a page that ends between them should not be the price of a full one.
-    private const double MidDiagrams = 200;
+    // Rows of diagrams are seen together where it costs no more white than a row would take; but a single diagram that stands alone in the
+    // last row is not left to the next page for less than a third of a page of white.
+    private const double MidDiagrams = 12;
+    private const double LonelyDiagram = 200;
 
     // A text is read on one page where it can be: a break within it costs more than white at the foot of the next one.
     private const double MidText = 80;
@@ -149,21 +151,16 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     {
         if (content.Diagrams.IsEmpty) return;
         AddHeading(content.Labels.Diagrams);
-        var before = new FlowSpace(HeadingGap);
-        foreach (var row in DiagramRows.Make(content.Diagrams, style))
+        // Before the first row, so that the reader of each page has seen it.
+        if (DiagramRows.Legend(content.Diagrams, content.Labels, style) is { } legend) _flow.AddKept(TextSpace, legend);
+        var rows = DiagramRows.Make(content.Diagrams, style);
+        _flow.AddKept(new FlowSpace(HeadingGap), rows[0]);
+        for (var i = 1; i < rows.Length; i++)
         {
-            if (before.Natural == HeadingGap)
-            {
-                _flow.AddKept(before, row);
-            }
-            else
-            {
-                _flow.Discourage(MidDiagrams);
-                _flow.Add(before, row);
-            }
-            before = row.After;
+            var isLonely = i == rows.Length - 1 && rows[i].Drawings.Length < rows[i - 1].Drawings.Length && rows[i].Drawings.Length == 1;
+            _flow.Discourage(isLonely ? LonelyDiagram : MidDiagrams);
+            _flow.Add(rows[i - 1].After, rows[i]);
         }
-        if (DiagramRows.Legend(content.Diagrams, content.Labels, style) is { } legend) _flow.AddKept(new FlowSpace(2.5), legend);
     }
 
     private void AddExercises()

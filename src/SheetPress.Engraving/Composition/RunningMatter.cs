@@ -74,8 +74,10 @@ internal static class RunningMatter
         var foot = style.Paper.Height - style.BottomMargin - (TextStyle.Descent * small.Size);
         var number = string.Format(CultureInfo.InvariantCulture, content.Labels.PageOf, page + 1, pages);
         var piece = TextSetter.Set(number, small.Upright, small.Size);
-        // The title is in the running head from page two.
-        var words = Fit(page == 0 ? content.Title : content.Author, small.Upright, small.Size, style.TextWidth - piece.Width - HeadGap);
+        // The title is in the running head from page two. On the first page, where it stands in full, it is not cut.
+        var footRoom = style.TextWidth - piece.Width - HeadGap;
+        var isWhole = page == 0 && TextSetter.Measure(content.Title, small.Upright, small.Size) <= footRoom;
+        var words = Fit(isWhole ? content.Title : content.Author, small.Upright, small.Size, footRoom);
         // The number is at the outer edge: left on the even pages of a book, whose index is odd.
         var numberLeft = style.FacingPages && page % 2 == 1;
         piece.PlaceAt(marks, numberLeft ? left : right - piece.Width, foot);

@@ -156,6 +156,64 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void A_title_of_many_words_is_cut_at_a_word_in_the_running_head_and_nowhere_else()
+    {
+        const string Title = "Small steps down a long and winding stair that never seems to reach the bottom floor";
+        foreach (var style in (PageStyle[])[PageStyle.LargePrint(PaperSize.A5), PageStyle.Handout(PaperSize.A5), PageStyle.Handout(PaperSize.A4)])
+        {
+            var pages = SheetComposer.Compose(SampleHandout.Make(20, 8) with { Title = Title }, style).Pages;
+            var first = pages[0].Drawing.Marks.OfType<TextMark>().ToList();
+            string.Join(' ', first.Where(t => t.Role == MarkRole.Title).Select(t => t.Run.Text.Trim())).ShouldBe(Title);
+            first.ShouldAllBe(t => !t.Run.Text.Contains('…'));
+            foreach (var page in pages.Skip(1))
+            {
+                var head = page.Drawing.Marks.OfType<TextMark>().Single(t => t.Run.Text.StartsWith("Small steps", StringComparison.Ordinal)).Run.Text;
+                if (head == Title) continue;
+                head.ShouldEndWith(" …");
+                Title.ShouldStartWith(head[..^1]);
+            }
+        }
+    }
+
+    [Fact]
+    public void The_key_to_the_dots_stands_on_the_first_page_that_has_dots()
+    {
+        var divided = 0;
+        for (var chords = 4; chords < 16; chords++)
+        {
+            var pages = SheetComposer.Compose(SampleHandout.Make(chords, 2, "Say the root.", 9, 0), new PageStyle()).Pages;
+            var withDots = pages.Where(p => p.Drawing.Marks.Any(m => m.Role == MarkRole.Diagram)).ToList();
+            var withKey = pages.Where(p => p.Drawing.Marks.OfType<TextMark>().Any(t => t.Run.Text == new SheetLabels().RootLegend)).ToList();
+            withKey.ShouldHaveSingleItem().ShouldBe(withDots[0], $"{chords} chords");
+            if (withDots.Count > 1) divided++;
+        }
+        divided.ShouldBeGreaterThan(0);
+    }
+
+    // White that a row of diagrams would fill is not left for it.
+    [Fact]
+    public void Rows_of_diagrams_fill_the_foot_of_a_page()
+    {
+        var style = new PageStyle();
+        var legend = DiagramRows.Legend(SampleHandout.Make(1, 0, "", 1).Diagrams, new SheetLabels(), style)!.Height;
+        var divided = 0;
+        for (var chords = 3; chords < 16; chords++)
+        {
+            var content = SampleHandout.Make(chords, 0, "", 8, 0);
+            var row = DiagramRows.Make(content.Diagrams, style)[0];
+            var pages = SheetComposer.Compose(content, style).Pages;
+            var dots = pages.Select(p => p.Drawing.Marks.Where(m => m.Role == MarkRole.Diagram).Select(m => m.Bounds).ToList()).ToList();
+            var next = dots.FindIndex(d => d.Count > 0);
+            if (next == 0 && dots.Skip(1).All(d => d.Count == 0)) continue;
+            divided++;
+            var last = pages[0].Drawing.Marks.Where(m => m.Bounds.Bottom < style.Paper.Height - style.BottomMargin - style.FootHeight).Max(m => m.Bounds.Bottom);
+            var needed = row.After.Natural + row.Height + (next > 0 ? style.SectionGap + style.Heading.Leading + legend : 0);
+            (style.Paper.Height - style.BottomMargin - style.FootHeight - last).ShouldBeLessThan(needed + 6, $"{chords} chords");
+        }
+        divided.ShouldBeGreaterThan(0);
+    }
+
+    [Fact]
     public void A_short_text_stands_on_one_page_with_its_heading()
     {
         for (var chords = 4; chords < 30; chords++)
