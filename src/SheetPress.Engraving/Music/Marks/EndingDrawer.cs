@@ -12,7 +12,7 @@ internal static class EndingDrawer
     private const double TextInset = 0.5;
     private const double TextDrop = 0.35;
 
-    // Brackets of neighbouring endings do not touch.
+    // Brackets of neighbouring endings do not touch, also where only a thin barline is between them.
     private const double Apart = 0.35;
 
     /// <summary>Draws the brackets of a system.</summary>
@@ -29,20 +29,29 @@ internal static class EndingDrawer
             if (!starts && !(i == 0 && opened(frame.Measures[i].Plan.Context.Index))) continue;
             var last = i;
             while (last + 1 < frame.Measures.Length && !frame.Measures[last].Plan.Context.LastMeasure.EndingStop && frame.Measures[last + 1].Plan.Context.Measure.EndingStart.IsEmpty) last++;
-            marks.AddRange(Bracket(frame, frame.Measures[i], frame.Measures[last], i, starts, sizes));
+            marks.AddRange(Bracket(frame, frame.Measures[i], frame.Measures[last], i, Right(frame, last), starts, sizes));
             i = last;
         }
         if (marks.Count > 0) canvas.Place(marks, above: true, Gap);
     }
 
-    private static IEnumerable<Mark> Bracket(SystemFrame frame, PlacedMeasure first, PlacedMeasure last, int firstIndex, bool starts, TextSizes sizes)
+    // A bracket reaches the barline that ends it: its far side, or where another bracket begins there the thin line of a repeat.
+    private static double Right(SystemFrame frame, int last)
+    {
+        var (x, boundary) = frame.Boundaries[last + 1];
+        var isFollowed = last + 1 < frame.Measures.Length && !frame.Measures[last + 1].Plan.Context.Measure.EndingStart.IsEmpty;
+        if (boundary.Strokes.IsEmpty || (isFollowed && boundary.Strokes.Length == 1)) return x - Apart;
+        var stroke = isFollowed ? boundary.Strokes[0] : boundary.Strokes[^1];
+        return x + stroke.Left + stroke.Width;
+    }
+
+    private static IEnumerable<Mark> Bracket(SystemFrame frame, PlacedMeasure first, PlacedMeasure last, int firstIndex, double right, bool starts, TextSizes sizes)
     {
         var context = first.Plan.Context;
         var origin = new MarkOrigin(frame.Index, context.Index, -1, -1);
         var thickness = Ink.Defaults.RepeatEndingLineThickness;
         // At the start of a system the bracket begins over its first note.
         var left = firstIndex == 0 ? frame.Boundaries[0].Boundary.Right : first.Start + frame.Boundaries[firstIndex].Boundary.BarRight - (thickness / 2);
-        var right = last.End - Apart;
         var stop = last.Plan.Context.LastMeasure;
         var y = -Rise;
         yield return Ink.Level(left, right, y, thickness, MarkRole.Ending, origin);
