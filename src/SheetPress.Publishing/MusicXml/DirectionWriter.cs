@@ -48,10 +48,10 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
     /// <summary>How often a section is played, where the repeat sign alone does not say it.</summary>
     public void WriteTimes(int times) => WriteWords(XmlOutput.Number(times) + "×", 0);
 
-    /// <summary>The start of a palm-muted run, or its end.</summary>
+    /// <summary>The start of a palm-muted run, or its end; below the staff for the lower of two voices.</summary>
     public void WriteMute(bool starts, bool lasts, int voice, StaffRole staff)
     {
-        xml.Open("direction", ("placement", "above"));
+        xml.Open("direction", ("placement", voice == 0 ? "above" : "below"));
         if (starts)
         {
             xml.Open("direction-type");

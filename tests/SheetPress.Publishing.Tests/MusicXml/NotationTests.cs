@@ -136,6 +136,14 @@ public class NotationTests
     }
 
     [Fact]
+    public void The_muting_of_a_lower_voice_is_said_below()
+    {
+        var score = SampleScores.Build(SampleScores.Header("muted"), "4/4", "E minor", "E2:2!PalmMute G2:2", "E1:2 G1:2!PalmMute");
+        var words = Written.Exercise(score).Descendants("direction").Where(d => d.Descendants("words").Any(w => w.Value == "P.M."));
+        words.Select(d => (string)d.Attribute("placement")!).ShouldBe(["above", "below"]);
+    }
+
+    [Fact]
     public void Tuplets_are_on_both_staves_and_say_their_unit()
     {
         var document = Written.Exercise("tuplets");
