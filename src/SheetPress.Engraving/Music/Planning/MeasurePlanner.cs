@@ -82,7 +82,8 @@ internal sealed class MeasurePlanner(Score score)
                 RestY = RestGlyphs.Y(whole ? NoteBase.Whole : e.Value.Base),
             };
         }
-        var decided = StemRules.Decide([.. drafts.Select(d => d.Steps)], groups, [.. drafts.Select(d => d.Event.Beams.IsDefaultOrEmpty ? 0 : d.Event.Beams.Length)]);
+        var (tiedFrom, tiedOn) = (voice.Events is [var first, ..] && first.Tones.Any(t => t.TieStop), voice.Events is [.., var last] && last.Tones.Any(t => t.TieStart));
+        var decided = StemRules.Decide([.. drafts.Select(d => d.Steps)], groups, [.. drafts.Select(d => d.Event.Beams.IsDefaultOrEmpty ? 0 : d.Event.Beams.Length)], tiedFrom, tiedOn);
         for (var i = 0; i < drafts.Length; i++)
         {
             drafts[i].Stem = !twoVoices ? decided[i] : voiceIndex == 0 ? StemDirection.Up : StemDirection.Down;

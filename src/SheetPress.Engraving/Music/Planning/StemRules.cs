@@ -23,12 +23,15 @@ internal static class StemRules
 
     /// <summary>
     /// Directions of a single voice: by the note furthest from the middle line, down when in doubt; a note on the middle line
-    /// goes with its neighbours when both point up, and where it is repeated with the one before.
+    /// goes with its neighbours when both point up, and where it is repeated with the one before. Tied over a barline it points down
+    /// on both sides.
     /// </summary>
     /// <param name="steps">Steps of each event, low to high; empty for a rest.</param>
     /// <param name="groups">Beamed groups, which share a direction unless their beam lies between the notes.</param>
     /// <param name="beams">Number of beams of each event.</param>
-    public static StemDirection[] Decide(IReadOnlyList<ImmutableArray<int>> steps, IReadOnlyList<BeamGroup> groups, IReadOnlyList<int> beams)
+    /// <param name="tiedFrom">Whether the first event is tied to a note of the measure before.</param>
+    /// <param name="tiedOn">Whether the last event is tied to a note of the measure after.</param>
+    public static StemDirection[] Decide(IReadOnlyList<ImmutableArray<int>> steps, IReadOnlyList<BeamGroup> groups, IReadOnlyList<int> beams, bool tiedFrom, bool tiedOn)
     {
         var result = new StemDirection?[steps.Count];
         foreach (var group in groups)
@@ -59,7 +62,8 @@ internal static class StemRules
             if (result[i] is not null || steps[i].IsEmpty) continue;
             var (before, after) = (i > 0 ? result[i - 1] : null, i + 1 < steps.Count ? result[i + 1] : null);
             var isRepeated = i > 0 && steps[i].SequenceEqual(steps[i - 1]);
-            var up = (isRepeated && before == StemDirection.Up) || ((before ?? after) == StemDirection.Up && (after ?? before) == StemDirection.Up);
+            var isTiedOver = (i == 0 && tiedFrom) || (i == steps.Count - 1 && tiedOn);
+            var up = !isTiedOver && ((isRepeated && before == StemDirection.Up) || ((before ?? after) == StemDirection.Up && (after ?? before) == StemDirection.Up));
             result[i] = up ? StemDirection.Up : StemDirection.Down;
         }
         return [.. result.Select(d => d ?? StemDirection.Down)];

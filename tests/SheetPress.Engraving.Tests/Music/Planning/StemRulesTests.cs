@@ -50,6 +50,17 @@ public class StemRulesTests
         IsUp(system, 1).ShouldBe(IsUp(system, 2));
     }
 
+    /// <summary>Common practice, from memory: the same over a barline, where the bars by themselves would have it point either way.</summary>
+    [Theory]
+    [InlineData("E2:2 D2:3 C2:3")]
+    [InlineData("C2:2 D2:3 E2:3")]
+    public void A_note_on_the_middle_line_that_is_tied_over_a_barline_keeps_its_stem(string notes)
+    {
+        var system = Drawn.Staff(notes);
+        bool PointsUp(int measure, int note) => system.Of(MarkRole.Stem).Single(m => m.Origin.Measure == measure && m.Origin.Event == note).Bounds.Top < system.Of(MarkRole.Notehead).Single(m => m.Origin.Measure == measure && m.Origin.Event == note).Bounds.Top - 1;
+        PointsUp(0, 1).ShouldBe(PointsUp(1, 0));
+    }
+
     /// <summary>Handbook rule, from memory: a stem is an octave long, three and a half spaces.</summary>
     [Theory]
     [InlineData("C2:1")]
