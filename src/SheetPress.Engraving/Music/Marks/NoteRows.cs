@@ -21,22 +21,23 @@ internal static class NoteRows
     // A letter nearer than this beside a word, such as the one for palm mute, would be read with it: the row goes over the word.
     private const double StrokeSide = 0.6;
 
-    /// <summary>Degree names under a staff, the lowest tone of a chord lowest.</summary>
+    /// <summary>Degree names under a staff, the lowest tone of a chord lowest; each of two voices has its own row, the upper voice the upper one.</summary>
     public static void DrawDegrees(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)
     {
-        // Tones of both voices that start together stand over each other as one chord.
+        // Tones of both voices that start together stand over each other.
         var shown = frame.Events.Where(e => !e.Plan.Event.IsRest).GroupBy(e => (e.Measure, e.Plan.Event.Onset))
-            .Select(g => (g.First().Centre, Tones: g.SelectMany(e => e.Plan.Event.Tones.Where(t => t.Degree is not null && !t.TieStop).Select(t => (Tone: t, e.Plan.Origin))).OrderBy(t => t.Tone.Pitch).ToList()))
+            .SelectMany(g => g.Select(e => (Event: e, g.First().Centre, Tones: e.Plan.Event.Tones.Where(t => t.Degree is not null && !t.TieStop).OrderBy(t => t.Pitch).ToList())))
             .Where(s => s.Tones.Count > 0).ToList();
         if (shown.Count == 0) return;
-        var lines = shown.Max(s => s.Tones.Count);
+        int Lines(int voice) => shown.Where(s => s.Event.Plan.Voice == voice).Select(s => s.Tones.Count).DefaultIfEmpty().Max();
+        var (upper, lower) = (Lines(0), Lines(1));
         var items = new List<RowItem>();
-        foreach (var (centre, tones) in shown)
+        foreach (var (e, centre, tones) in shown)
         {
+            var lowest = upper + lower - 1 - (e.Plan.Voice == 0 ? lower : 0);
             for (var i = 0; i < tones.Count; i++)
             {
-                var (tone, origin) = tones[i];
-                items.Add(RowItem.Centred(DegreeText.Layout(tone.Degree!.Value, sizes.Row), centre, origin, (lines - 1 - i) * ChordLine * sizes.Row));
+                items.Add(RowItem.Centred(DegreeText.Layout(tones[i].Degree!.Value, sizes.Row), centre, e.Plan.Origin, (lowest - i) * ChordLine * sizes.Row));
             }
         }
         PlaceBelow(canvas, items, bottomLine, Gap, sizes);
