@@ -10,7 +10,11 @@ namespace SheetPress.Engraving;
 internal static class ArticulationDrawer
 {
     private const double Gap = 0.3;
+    private const double Beside = 0.2;
     private const double FermataGap = 0.5;
+
+    // Near to a string a tenuto would be taken for a piece of its line, and over a number for a part of it.
+    private const double TabTenutoGap = 0.6;
 
     // In the staff a sign keeps this much white from ties, accidentals and the notes beside its own.
     private const double InkGap = 0.16;
@@ -50,8 +54,10 @@ internal static class ArticulationDrawer
             {
                 if (!e.Plan.Event.Articulations.HasFlag(kind)) continue;
                 var above = e.Plan.Voice == 0;
-                var mark = Ink.Centred(name + (above ? "Above" : "Below"), e.Centre, above ? -Gap : bottomLine + Gap, MarkRole.Articulation, e.Plan.Origin with { Staff = 1 });
-                Place(canvas, e, mark, above);
+                var gap = kind == Articulations.Tenuto ? TabTenutoGap : Gap;
+                var mark = Ink.Centred(name + (above ? "Above" : "Below"), e.Centre, above ? -gap : bottomLine + gap, MarkRole.Articulation, e.Plan.Origin with { Staff = 1 });
+                var move = canvas.Place([mark], above, Gap, Beside, m => m.Role != MarkRole.Articulation, gap);
+                e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
             }
         }
     }

@@ -14,6 +14,12 @@ internal static class FingerDrawer
     // goes over a stem that rises above the staff and is never squeezed in beside it.
     private const double Beside = 0.35;
 
+    // White to a tenuto, which would underline the numeral, and to numbers of frets and tuplets, which would be read with it.
+    private const double ReadGap = 0.8;
+
+    // The finger of a bent note stands over the arrow: beside it the arrow would seem to begin at the finger.
+    private const double BesideBend = 1;
+
     // More than notes keep from each other, so that it is not less than the white it needs beside it.
     private const double SideRoom = 0.1;
 
@@ -38,20 +44,23 @@ internal static class FingerDrawer
         {
             var side = frame.Events.Where(e => (e.Plan.Voice == 0) == above).ToLookup(e => e.Plan.Event.BendHalfSteps is null);
             DrawRow(canvas, side[true], above ? top : bottom, staff: 1, above);
-            foreach (var bent in side[false]) DrawRow(canvas, [bent], above ? top : bottom, staff: 1, above);
+            foreach (var bent in side[false]) DrawRow(canvas, [bent], above ? top : bottom, staff: 1, above, above ? BesideBend : Beside);
         }
     }
 
-    private static void DrawRow(StaffCanvas canvas, IEnumerable<PlacedEvent> events, double edge, int staff, bool above)
+    private static void DrawRow(StaffCanvas canvas, IEnumerable<PlacedEvent> events, double edge, int staff, bool above, double beside = Beside)
     {
         var stacks = events.Select(e => (Event: e, Marks: Stack(e.Plan.Event, e.Centre, edge, above, e.Plan.Origin with { Staff = staff }))).Where(s => s.Marks.Count > 0).ToList();
         if (stacks.Count == 0) return;
-        var move = canvas.Place([.. stacks.SelectMany(s => s.Marks)], above, Gap, Beside);
+        var move = canvas.Place([.. stacks.SelectMany(s => s.Marks)], above, Gap, beside, IsReadWith, ReadGap);
         foreach (var (e, marks) in stacks)
         {
             foreach (var mark in marks) e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
         }
     }
+
+    private static bool IsReadWith(Mark mark) => mark.Role == MarkRole.FretNumber
+        || mark is GlyphMark { Role: MarkRole.Tuplet } or GlyphMark { Role: MarkRole.Articulation, Glyph.Name: "articTenutoAbove" or "articTenutoBelow" };
 
     /// <summary>The box of the fingers of an event beyond an edge, empty where it has none.</summary>
     /// <param name="note">The event.</param>

@@ -10,6 +10,10 @@ internal static class TupletDrawer
     private const double NumberGap = 0.35;
     private const double BracketGap = 0.5;
 
+    // White to a finger, which the number would be read with.
+    private const double FingerGap = 0.65;
+    private const double NumberSide = 0.2;
+
     // A bracket comes this near to the one before it, so that both stand at one height.
     private const double BracketSide = 0.16;
     private const double Hook = 0.7;
@@ -68,11 +72,13 @@ internal static class TupletDrawer
             // On a slanted beam the number stands off the beam at its own place, not at its ends.
             var beam = (EdgeOf(first, edge) + EdgeOf(last, edge)) / 2;
             var y = above ? beam - NumberGap - size.Bottom : beam + NumberGap - size.Top;
-            canvas.Place(digits.At(middle - (size.Width / 2) - size.Left, y).Marks, above, NumberGap);
+            canvas.Place(digits.At(middle - (size.Width / 2) - size.Left, y).Marks, above, NumberGap, NumberSide, IsFinger, FingerGap);
             return;
         }
-        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap, padding: BracketSide);
+        canvas.Place(Bracket(events, digits, above, edge, origin), above, BracketGap, BracketSide, IsFinger, FingerGap);
     }
+
+    private static bool IsFinger(Mark mark) => mark.Role == MarkRole.Finger;
 
     private static double Outer(PlacedEvent e, bool above) => e.Plan.HasStem && e.Plan.Heads.Length > 0 && e.IsUp == above ? e.StemX : e.Centre;
 
@@ -101,10 +107,11 @@ internal static class TupletDrawer
         return marks;
     }
 
-    // Stems of different lengths or directions tilt no bracket against the line of its notes.
+    // Stems of different lengths or directions tilt no bracket against the line of its notes, and two notes make no line:
+    // a slanted bracket as short as theirs looks crooked.
     private static double Slant(List<PlacedEvent> notes, bool above, Func<PlacedEvent, double> edge)
     {
-        var rise = notes.Count < 2 ? 0 : edge(notes[^1]) - edge(notes[0]);
+        var rise = notes.Count < 3 ? 0 : edge(notes[^1]) - edge(notes[0]);
         // Beside a tab, where there are no heads to look at, all stems end level.
         if (rise == 0) return 0;
         double Head(PlacedEvent e) => above ? e.Plan.TopHead : e.Plan.BottomHead;

@@ -46,6 +46,26 @@ internal sealed class StaffCanvas
         return move;
     }
 
+    /// <summary>Moves and adds a shape like <see cref="Place(IReadOnlyList{Mark}, bool, double, double)"/>, further off the marks that it would be read with.</summary>
+    /// <param name="marks">The shape where it would lie if nothing were in its way.</param>
+    /// <param name="above">Whether it stands above the staff.</param>
+    /// <param name="gap">White to what is nearer to the staff.</param>
+    /// <param name="padding">White to what stands beside it.</param>
+    /// <param name="isRead">The marks that it would be read with.</param>
+    /// <param name="readGap">White to these.</param>
+    /// <returns>How far it was moved (negative is up).</returns>
+    public double Place(IReadOnlyList<Mark> marks, bool above, double gap, double padding, Func<Mark, bool> isRead, double readGap)
+    {
+        var read = new SkylineBuilder(isUpper: above);
+        foreach (var mark in _marks)
+        {
+            if (!isRead(mark)) continue;
+            foreach (var box in InkCover.Of(mark)) read.Add(box);
+        }
+        var move = read.Clearance(marks.SelectMany(m => InkCover.Of(m)), readGap, padding);
+        return move + Place(move == 0 ? marks : [.. marks.Select(m => m.Transform(1, 0, move))], above, gap, padding);
+    }
+
     /// <summary>How far a shape has to move to clear what is there.</summary>
     public double Clearance(IReadOnlyList<Mark> marks, bool above, double gap, double padding = 0.2) =>
         (above ? Upper : Lower).Clearance(marks.SelectMany(m => InkCover.Of(m)), gap, padding);
