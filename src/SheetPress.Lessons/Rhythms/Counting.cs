@@ -5,7 +5,7 @@ namespace SheetPress.Lessons;
 
 /// <summary>
 /// The syllables that beats and their parts are counted with. Simple beats: 1 e &amp; a for sixteenths, 1 trip let for triplets.
-/// Compound beats (6/8, 9/8, 12/8): 1 la li for eighths with "ta" between for sixteenths, or 1 &amp; a. Other meters in eighths count
+/// Sixteenth triplets count each half of the beat: 1 trip let &amp; trip let. Compound beats (6/8, 9/8, 12/8): 1 la li for eighths with "ta" between for sixteenths, or 1 &amp; a. Other meters in eighths count
 /// every eighth with its number. Common practice.
 /// </summary>
 public static class Counting
@@ -33,6 +33,32 @@ public static class Counting
         if (part == new Fraction(3, 4)) return "a";
         if (part == new Fraction(1, 3)) return "trip";
         return part == new Fraction(2, 3) ? "let" : null;
+    }
+
+    /// <summary>
+    /// The syllable of a note among the others of its beat. Where both halves of the beat have triplets of sixteenths, or one has, each
+    /// half is counted by itself: 1 trip let &amp; trip let. The sixteenths of a triplet of eighths are "ta": 1 ta trip ta let ta. Common practice
+    /// (from memory): no syllable stands for two places of one beat but trip and let, which the numbers and "&amp;" tell apart.
+    /// </summary>
+    /// <param name="meter">The meter.</param>
+    /// <param name="offset">Quarter notes from the start of the measure, zero or more.</param>
+    /// <param name="notes">Start and end of the notes of the measure, that of the syllable among them.</param>
+    internal static string? SyllableAmong(Meter meter, Fraction offset, IEnumerable<(Fraction Start, Fraction End)> notes)
+    {
+        var beat = BeatLength(meter);
+        var start = offset - offset.Modulo(beat);
+        var part = (offset - start) / beat;
+        if (meter.IsCompound || part == Fraction.Zero) return SyllableAt(meter, offset);
+        var beatNotes = notes.Where(n => n.End > start && n.Start < start + beat).Select(n => (Start: (n.Start - start) / beat, End: (n.End - start) / beat)).ToList();
+        bool Begins(Fraction at) => beatNotes.Exists(n => n.Start == at);
+        var (third, twoThirds) = (Begins(new(1, 3)), Begins(new(2, 3)));
+        var isSixth = Begins(new(1, 6)) || Begins(new(5, 6));
+        if (!third && !twoThirds && !isSixth) return SyllableAt(meter, offset);
+        var half = new Fraction(1, 2);
+        var isHalved = (isSixth || (Begins(half) && third != twoThirds)) && !beatNotes.Exists(n => n.Start < half && n.End > half);
+        if (!isHalved) return part == half || part.Denominator == 6 ? "ta" : SyllableAt(meter, offset);
+        if (part.Modulo(half) == new Fraction(1, 6)) return "trip";
+        return part.Modulo(half) == new Fraction(1, 3) ? "let" : SyllableAt(meter, offset);
     }
 
     /// <summary>The places within a beat, as parts of it, where a syllable can fall; empty for a word that is no syllable.</summary>

@@ -17,9 +17,10 @@ internal static class LineCounting
         {
             var (meter, end) = (measures[i].Meter, start + measures[i].Length);
             var zero = i == 0 ? end - meter.MeasureLength : start;
+            var places = line.Notes.Where(n => n.Start < end && n.Start + n.Duration > start).Select(n => (n.Start - zero, n.Start + n.Duration - zero)).ToList();
             for (; at < notes.Count && notes[at].Start < end; at++)
             {
-                if (notes[at].Count is null) notes[at] = notes[at] with { Count = Counting.SyllableAt(meter, notes[at].Start - zero) };
+                if (notes[at].Count is null) notes[at] = notes[at] with { Count = Counting.SyllableAmong(meter, notes[at].Start - zero, places) };
             }
             start = end;
         }

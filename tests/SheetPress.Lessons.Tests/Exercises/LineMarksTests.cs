@@ -94,6 +94,36 @@ public class LineMarksTests
         Counted("", "C | F", "q C2 D2 E2 F2 | w C2", "nothing").ShouldBe("- - - - | -");
     }
 
+    /// <summary>Sixteenth triplets, common practice (from memory): each half of the beat is counted by itself, and no note is without a syllable.</summary>
+    [Theory]
+    [InlineData("2/4", "s3 C2 C2 C2 C2 C2 C2 q D2", "1 trip let & trip let 2")]
+    [InlineData("4/4", "q C2 D2 s3 C2 C2 C2 e D2 q E2", "1 2 3 trip let & 4")]
+    [InlineData("4/4", "q C2 D2 e C2 s3 D2 D2 D2 q E2", "1 2 3 & trip let 4")]
+    [InlineData("2/4", "s3 C2 C2 C2 s D2 D2 s D2 D2 s3 C2 C2 C2", "1 trip let & a 2 e & trip let")]
+    [InlineData("4/4", "e3 C2 C2 C2 q D2 s3 C2 C2 C2 C2 C2 C2 q E2", "1 trip let 2 3 trip let & trip let 4")]
+    [InlineData("2/4", "s3 rest C2 C2 C2 rest C2 q D2", "- trip let & - let 2")]
+    public void Sixteenth_triplets_are_counted_in_halves_of_the_beat(string meter, string line, string expected)
+    {
+        var events = Build(Lesson("C | F", $"line: {line} | {(meter == "2/4" ? "h" : "w")} C2\n    show: counts", "own-line", "bass-4", $"meter: {meter}\n")).Exercises[0].Score.Measures[0].Voices[0].Events;
+        string.Join(' ', events.Select(e => e.Count ?? "-")).ShouldBe(expected);
+    }
+
+    [Theory]
+    [InlineData("0 1/3 1/2 2/3", "1 trip ta let")]
+    [InlineData("0 1/6 1/3 2/3", "1 ta trip let")]
+    [InlineData("0 1/3 2/3 5/6", "1 trip let ta")]
+    [InlineData("0 1/3 2/3", "1 trip let")]
+    [InlineData("0 1/3 1/2", "1 let &")]
+    [InlineData("0 1/2 2/3 5/6", "1 & trip let")]
+    [InlineData("0 1/4 1/2 3/4", "1 e & a")]
+    [InlineData("2/3", "let")]
+    public void A_divided_triplet_of_eighths_keeps_its_syllables(string starts, string expected)
+    {
+        List<Fraction> at = [.. starts.Split(' ').Select(s => s.Split('/')).Select(p => new Fraction(long.Parse(p[0]), p.Length > 1 ? long.Parse(p[1]) : 1)), Fraction.One];
+        var notes = at.Zip(at.Skip(1), (a, b) => (a, b)).ToList();
+        string.Join(' ', notes.Select(n => Counting.SyllableAmong(new Meter(4, 4), n.a, notes))).ShouldBe(expected);
+    }
+
     [Fact]
     public void Simile_is_printed_as_a_sign_where_the_bar_is_the_same_and_written_out_where_it_is_not()
     {
