@@ -14,6 +14,9 @@ internal static class ExerciseSetter
     private const double SystemStretch = 6;
     private const double SystemShrink = 1;
 
+    // One system alone on a page, of an exercise that could have two there, costs about as much as the white that taking two over leaves.
+    private const double LonelySystem = 300;
+
     /// <summary>Sets an exercise.</summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="systems">Its music.</param>
@@ -70,6 +73,7 @@ internal static class ExerciseSetter
         {
             var system = systems[i];
             var box = new FlowBox((system.Bottom - system.Top) * scale, [new PlacedDrawing(system.Drawing, scale, 0, -system.Top * scale)]) { BreakPenalty = FlowBox.Unwanted };
+            if (systems.Length > 3 && (i == 0 || i == systems.Length - 2)) box = box with { BreakPenalty = FlowBox.Unwanted + LonelySystem };
             if (i == systems.Length - 1) box = box with { BreakPenalty = 0 };
             if (i == 0)
             {

@@ -59,6 +59,15 @@ public class ExerciseSetterTests
         }
     }
 
+    // Five systems of which four fit: three and two rather than four and one.
+    [Fact]
+    public void No_system_stands_alone_on_a_page_where_two_could()
+    {
+        var flow = ExerciseSetter.Make(Exercise(), Systems(5, 24), Style, 240);
+        var pages = PageBreaker.Break(flow, 240, 0);
+        pages.Select(p => Enumerable.Range(p.Start, p.End - p.Start).Count(i => flow[i].Drawings.Any(d => d.Scale != 1))).ShouldBe([3, 2]);
+    }
+
     private static ExerciseContent Exercise() => new()
     {
         Number = "1",
