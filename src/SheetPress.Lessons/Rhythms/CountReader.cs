@@ -8,7 +8,8 @@ namespace SheetPress.Lessons;
 /// Reads a rhythm that is counted: "1 &amp; 2 &amp; 3 e &amp; a 4". A syllable starts a note that lasts until the next one; a syllable in round
 /// brackets is silent, "1 (2) 3 4"; bars are parted by "|", or a new one starts at "1". Marks follow a colon: "1:thumb &amp;:ghost".
 /// A syllable other than a number falls on its first place behind the one before it. In compound meters the dotted beat is counted
-/// ("1 la li 2 la li"), or every eighth once a number is higher than there are dotted beats.
+/// ("1 la li 2 la li"), or every eighth once a number is higher than there are dotted beats. Triplets of sixteenths are counted by the
+/// half beat, "1 trip let &amp; trip let", the sixteenths of a triplet with "ta", "1 ta trip ta let ta".
 /// </summary>
 /// <param name="meter">The meter it is for.</param>
 /// <param name="bag">Where problems go.</param>
@@ -19,6 +20,7 @@ internal sealed class CountReader(Meter meter, DiagnosticBag bag)
     private readonly List<Count> _counts = [];
     private Fraction _beat;
     private bool _isCompound;
+    private BeatDivision _division;
     private Fraction _barStart;
     private Fraction? _last;
 
@@ -31,10 +33,11 @@ internal sealed class CountReader(Meter meter, DiagnosticBag bag)
         _isCompound = meter.IsCompound && HighestNumber(words) <= meter.Groups.Length;
         _beat = _isCompound ? meter.UnitLength * 3 : meter.UnitLength;
         var fine = true;
-        foreach (var word in words)
+        for (var i = 0; i < words.Length; i++)
         {
-            if (word.Value == "|") fine &= NextBar(word);
-            else fine &= ReadWord(word);
+            if (i == 0 || BeginsBeat(words[i])) _division = DivisionFrom(words, i);
+            if (words[i].Value == "|") fine &= NextBar(words[i]);
+            else fine &= ReadWord(words[i]);
             if (_counts.Count > MaximumStrokes)
             {
                 bag.Add(text.Span, RhythmProblems.RhythmTooLong());
@@ -72,19 +75,38 @@ internal sealed class CountReader(Meter meter, DiagnosticBag bag)
             marks = MarkWords.Read(word.Slice(colon + 1, word.Length - colon - 1), bag);
             word = word.Slice(0, colon);
         }
-        var isSilent = word.Value.StartsWith('(') && word.Value.EndsWith(')') && word.Length > 2;
-        var name = (isSilent ? word.Value[1..^1] : word.Value).ToLowerInvariant();
+        var (name, isSilent) = Syllable(word.Value);
         if (Place(name, word) is not { } at || marks is null) return false;
         _last = at;
-        _counts.Add(new Count(_barStart + at, isSilent, name is "and" or "+" ? "&" : name, marks.Value));
+        _counts.Add(new Count(_barStart + at, isSilent, name, marks.Value));
         return true;
+    }
+
+    private static (string Name, bool IsSilent) Syllable(string word)
+    {
+        var isSilent = word.StartsWith('(') && word.EndsWith(')') && word.Length > 2;
+        var name = (isSilent ? word[1..^1] : word).ToLowerInvariant();
+        return (name is "and" or "+" ? "&" : name, isSilent);
+    }
+
+    private static string NameOf(LocatedText word) => Syllable(word.Value.Split(':')[0]).Name;
+
+    private static bool BeginsBeat(LocatedText word) => NameOf(word) is "|" or [>= '0' and <= '9', ..];
+
+    // How the beat is divided that begins with a word: what its other syllables mean depends on it.
+    private BeatDivision DivisionFrom(ImmutableArray<LocatedText> words, int first)
+    {
+        if (_isCompound) return BeatDivision.Dotted;
+        var names = words.Skip(first + 1).TakeWhile(w => !BeginsBeat(w)).Select(NameOf).Append(NameOf(words[first])).ToHashSet();
+        if (!names.Contains("trip") && !names.Contains("let")) return BeatDivision.Halves;
+        return names.Contains("&") ? BeatDivision.TripletHalves : BeatDivision.Triplet;
     }
 
     // Where a syllable falls in its bar; null with the reason reported.
     private Fraction? Place(string name, LocatedText word)
     {
         if (name.Length > 0 && char.IsAsciiDigit(name[0])) return PlaceOfNumber(name, word);
-        var places = Counting.PlacesOf(name, _isCompound);
+        var places = Counting.PlacesOf(name, _division);
         if (places.IsEmpty)
         {
             bag.Add(word.Span, name is "-" or "rest" or "r" ? RhythmProblems.SilentCount() : RhythmProblems.UnknownSyllable(word.Value, NearestWord.Find(name, Counting.Syllables)));
@@ -127,10 +149,7 @@ internal sealed class CountReader(Meter meter, DiagnosticBag bag)
         var highest = 0;
         foreach (var word in words)
         {
-            var digits = word.Value.Trim('(', ')');
-            var colon = digits.IndexOf(':', StringComparison.Ordinal);
-            if (colon >= 0) digits = digits[..colon].Trim('(', ')');
-            if (int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var number)) highest = Math.Max(highest, number);
+            if (int.TryParse(NameOf(word), NumberStyles.None, CultureInfo.InvariantCulture, out var number)) highest = Math.Max(highest, number);
         }
         return highest;
     }

@@ -63,19 +63,21 @@ public static class Counting
 
     /// <summary>The places within a beat, as parts of it, where a syllable can fall; empty for a word that is no syllable.</summary>
     /// <param name="syllable">The syllable in lower case.</param>
-    /// <param name="isCompound">Whether the counted beat is a dotted one.</param>
-    internal static ReadOnlySpan<Fraction> PlacesOf(string syllable, bool isCompound) => (syllable, isCompound) switch
+    /// <param name="division">How its beat is divided.</param>
+    internal static ReadOnlySpan<Fraction> PlacesOf(string syllable, BeatDivision division) => (syllable, division) switch
     {
-        ("&" or "and" or "+", false) => Half,
-        ("&" or "and" or "+", true) => Third,
-        ("e", false) => FirstQuarter,
-        ("a", false) => LastQuarter,
-        ("a", true) => TwoThirds,
+        ("&", BeatDivision.Dotted) => Third,
+        ("&", _) => Half,
+        ("e", not BeatDivision.Dotted) => FirstQuarter,
+        ("a", BeatDivision.Dotted) => TwoThirds,
+        ("a", _) => LastQuarter,
+        ("trip", BeatDivision.TripletHalves) => ThirdOfEachHalf,
+        ("let", BeatDivision.TripletHalves) => TwoThirdsOfEachHalf,
         ("trip" or "la", _) => Third,
         ("let" or "li", _) => TwoThirds,
-        ("te", false) => Half,
-        ("ta", false) => Quarters,
-        ("ta", true) => Sixths,
+        ("te", not BeatDivision.Dotted) => Half,
+        ("ta", BeatDivision.Dotted or BeatDivision.Triplet) => Sixths,
+        ("ta", _) => Quarters,
         _ => default,
     };
 
@@ -89,4 +91,22 @@ public static class Counting
     private static readonly Fraction[] LastQuarter = [new(3, 4)];
     private static readonly Fraction[] Quarters = [new(1, 4), new(3, 4)];
     private static readonly Fraction[] Sixths = [new(1, 6), new(1, 2), new(5, 6)];
+    private static readonly Fraction[] ThirdOfEachHalf = [new(1, 6), new(2, 3)];
+    private static readonly Fraction[] TwoThirdsOfEachHalf = [new(1, 3), new(5, 6)];
+}
+
+/// <summary>How a counted beat is divided.</summary>
+internal enum BeatDivision
+{
+    /// <summary>Halves and quarters: 1 e &amp; a.</summary>
+    Halves,
+
+    /// <summary>A triplet: 1 trip let, with ta between.</summary>
+    Triplet,
+
+    /// <summary>Halves that are triplets: 1 trip let &amp; trip let.</summary>
+    TripletHalves,
+
+    /// <summary>The thirds of a dotted beat: 1 la li, with ta between.</summary>
+    Dotted,
 }
