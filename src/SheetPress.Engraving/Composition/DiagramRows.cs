@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Sets diagrams side by side in rows, necks level.</summary>
+/// <summary>Sets diagrams side by side in rows, necks level. Upright ones and lying ones stand in rows of their own, unless one row holds them all.</summary>
 internal static class DiagramRows
 {
     private const double Gap = 8;
@@ -12,25 +12,55 @@ internal static class DiagramRows
 
     internal static ImmutableArray<FlowBox> Make(ImmutableArray<NeckDiagram> diagrams, PageStyle style)
     {
-        var rows = ImmutableArray.CreateBuilder<FlowBox>();
+        var rows = new List<FlowBox>();
         var drawn = 0;
+        DiagramRow? single = null;
         for (var start = 0; start < diagrams.Length;)
         {
             var end = start + 1;
+            ImmutableArray<DiagramRow> grid;
             if (NeckParts.Of(diagrams[start], style) is { Length: > 1 } parts)
             {
-                AddGrid(rows, parts.AsSpan(), drawn, style, together: true);
+                grid = Grid(parts.AsSpan(), drawn, style);
+                rows.AddRange(grid.Select((row, i) => i + 1 < grid.Length ? row.Box with { BreakPenalty = FlowBox.Never } : row.Box));
                 drawn += parts.Length;
+                single = null;
             }
             else
             {
                 while (end < diagrams.Length && diagrams[end].Upright == diagrams[start].Upright && IsWide(diagrams[end], style) == IsWide(diagrams[start], style) && NeckParts.Of(diagrams[end], style).Length == 1) end++;
-                AddGrid(rows, diagrams.AsSpan()[start..end], drawn, style);
+                grid = Grid(diagrams.AsSpan()[start..end], drawn, style);
+                if (grid is [var row] && single is { } before && Beside(before, row, style) is { } both)
+                {
+                    rows[^1] = both.Box;
+                    single = both;
+                }
+                else
+                {
+                    rows.AddRange(grid.Select(r => r.Box));
+                    single = grid is [var only] ? only : null;
+                }
                 drawn += end - start;
             }
             start = end;
         }
-        return rows.DrainToImmutable();
+        return [.. rows];
+    }
+
+    // Two rows as one, where there is room: the second begins at the middle of the page or, where the first is longer, behind it.
+    private static DiagramRow? Beside(DiagramRow first, DiagramRow second, PageStyle style)
+    {
+        var x = Math.Max(first.Width + Gap, Cell(2, style) + Gap);
+        if (x + second.Width > style.TextWidth) x = first.Width + Gap;
+        if (x + second.Width > style.TextWidth) return null;
+        var neckTop = Math.Max(first.NeckTop, second.NeckTop);
+        var (down, downToo) = (neckTop - first.NeckTop, neckTop - second.NeckTop);
+        var box = first.Box with
+        {
+            Height = Math.Max(first.Box.Height + down, second.Box.Height + downToo),
+            Drawings = [.. first.Box.Drawings.Select(d => d.Offset(0, down)), .. second.Box.Drawings.Select(d => d.Offset(x, downToo))],
+        };
+        return new DiagramRow(box, neckTop, x + second.Width);
     }
 
     // A lying neck that has to have the whole width.
@@ -43,9 +73,8 @@ internal static class DiagramRows
     private static double LeastNeck(NeckDiagram diagram, PageStyle style) =>
         (diagram.LastFret - diagram.FirstFret + 1) * Math.Max(NarrowestFret, NeckParts.LeastFret(diagram, style));
 
-    // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other. The parts
-    // of one neck stay together.
-    private static void AddGrid(ImmutableArray<FlowBox>.Builder rows, ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style, bool together = false)
+    // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other.
+    private static ImmutableArray<DiagramRow> Grid(ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style)
     {
         var upright = diagrams[0].Upright;
         var most = 1;
@@ -57,13 +86,11 @@ internal static class DiagramRows
         var columns = (diagrams.Length + rowCount - 1) / rowCount;
         if (!upright) figures = Draw(diagrams, first, style, Cell(columns, style), sides);
         var pitch = upright ? widest + Gap : Cell(columns, style) + Gap;
+        // The first rows hold one more where the diagrams do not come out even.
+        var starts = Enumerable.Range(0, rowCount + 1).Select(i => (i * (figures.Length / rowCount)) + Math.Min(i, figures.Length % rowCount)).ToArray();
         // Only what stands before the necks of the first column keeps them from the margin.
-        var left = NeckLeft(figures.Where((_, i) => i % columns == 0));
-        for (var start = 0; start < figures.Length; start += columns)
-        {
-            var row = Row(figures.AsSpan()[start..Math.Min(start + columns, figures.Length)], left, pitch);
-            rows.Add(together && start + columns < figures.Length ? row with { BreakPenalty = FlowBox.Never } : row);
-        }
+        var left = NeckLeft(starts[..^1].Select(start => figures[start]));
+        return [.. Enumerable.Range(0, rowCount).Select(i => Row(figures.AsSpan()[starts[i]..starts[i + 1]], left, pitch))];
     }
 
     // Each figure's marks carry its number beside that of their dot, so that one that runs into another can be told from its own parts.
@@ -102,7 +129,10 @@ internal static class DiagramRows
         return NeckLeft(figures) + figures.Max(f => f.Width - f.NeckLeft);
     }
 
-    private static FlowBox Row(ReadOnlySpan<DiagramLayout> figures, double neckLeft, double pitch)
+    // A row, the y of its necks and its width.
+    private readonly record struct DiagramRow(FlowBox Box, double NeckTop, double Width);
+
+    private static DiagramRow Row(ReadOnlySpan<DiagramLayout> figures, double neckLeft, double pitch)
     {
         var neckTop = 0.0;
         foreach (var figure in figures) neckTop = Math.Max(neckTop, figure.NeckTop);
@@ -115,7 +145,8 @@ internal static class DiagramRows
             height = Math.Max(height, y + figure.Height);
             x += pitch;
         }
-        return new FlowBox(height, drawings.MoveToImmutable()) { After = new FlowSpace(RowGap, 2, 0.5) };
+        var last = figures[^1];
+        return new DiagramRow(new FlowBox(height, drawings.MoveToImmutable()) { After = new FlowSpace(RowGap, 2, 0.5) }, neckTop, x - pitch + neckLeft - last.NeckLeft + last.Width);
     }
 
     /// <summary>The line, or lines on narrow paper, that say what the shapes of dots mean; null when there is nothing to say.</summary>

@@ -34,6 +34,21 @@ public class DiagramRowsTests
         }
     }
 
+    // Two upright grips and a lying scale: one row, the scale in the right half, tops of the necks level.
+    [Fact]
+    public void Upright_and_lying_diagrams_share_a_row_that_has_room_for_them()
+    {
+        var upright = NeckDiagrams.ChordTones(Guitar, Chord.Parse("Em7"), 0, 4) with { Upright = true };
+        var lying = NeckDiagrams.Scale(Guitar, Scale.Parse("G major"), 0, 4) with { Caption = "G major" };
+        var row = DiagramRows.Make([upright, upright, lying], Style).ShouldHaveSingleItem();
+        var boxes = row.Drawings.Select(d => Box.Around(d.Drawing.Marks.Where(m => m is LineMark && m.Role == MarkRole.Diagram).Select(m => m.Bounds)).Transform(1, d.X, d.Y)).ToList();
+        boxes[1].Right.ShouldBeLessThan(boxes[2].Left);
+        boxes[2].Left.ShouldBeGreaterThan(Style.TextWidth / 2);
+        boxes[2].Top.ShouldBe(boxes[0].Top, 1);
+        Ink(row).Right.ShouldBeLessThanOrEqualTo(Style.TextWidth);
+        DiagramRows.Make([.. Enumerable.Repeat(upright, 5), lying], Style).Length.ShouldBe(3);
+    }
+
     // Moved one over the other they are found; each alone has no fault.
     [Fact]
     public void Diagrams_that_overlap_are_found()
@@ -88,7 +103,7 @@ public class DiagramRowsTests
     {
         var diagrams = Enumerable.Range(0, 7).Select(i => NeckDiagrams.ChordTones(SampleHandout.Bass, Chord.Parse("Cm7"), 2 + i, 5 + i)).ToImmutableArray();
         var rows = DiagramRows.Make(diagrams, Style);
-        rows.Select(r => r.Drawings.Length).ShouldBe([3, 3, 1]);
+        rows.Select(r => r.Drawings.Length).ShouldBe([3, 2, 2]);
         rows[1].Drawings[1].X.ShouldBe(rows[0].Drawings[1].X, 1e-9);
         DiagramRows.Make(diagrams[..4], Style).Select(r => r.Drawings.Length).ShouldBe([2, 2]);
     }
