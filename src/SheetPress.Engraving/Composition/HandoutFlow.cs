@@ -27,6 +27,9 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     private const double MidDiagrams = 12;
     private const double LonelyDiagram = 200;
 
+    // A page with nothing but the caution costs more than splitting what stands before it.
+    private const double LonelyCaution = 2 * FlowBox.Unwanted;
+
     // A text is read on one page where it can be: a break within it costs more than white at the foot of the next one.
     private const double MidText = 80;
 
@@ -169,7 +172,9 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         {
             var heading = Heading(content.Labels.Exercises);
             var withHeading = i == 0 && content.Labels.Exercises.Length > 0;
-            var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0);
+            // Where the caution follows, an exercise that leaves no room for it may be split: two systems go over with it.
+            var withCaution = i == content.Exercises.Length - 1 && content.PracticePlan.IsEmpty && content.Caution.Length > 0;
+            var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0) - (withCaution ? SectionSpace.Natural + Caution().Sum(l => l.Height) : 0);
             var (systems, look) = ExerciseEngraver.Engrave(content.Exercises[i].Score, style, Options(i));
             var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room);
             if (withHeading)
@@ -209,11 +214,17 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     private void AddCaution()
     {
         if (content.Caution.Length == 0) return;
+        // Alone on a page it would be lost.
+        _flow.Discourage(LonelyCaution);
+        _flow.Add(SectionSpace, Caution().AsSpan());
+    }
+
+    private ImmutableArray<FlowBox> Caution()
+    {
         ImmutableArray<Inline> words = content.Labels.Caution.Length > 0
             ? [new TextInline(content.Labels.Caution + " ") { Emphasis = Emphasis.Strong }, new TextInline(content.Caution)]
             : [new TextInline(content.Caution)];
-        // Alone on a page it would be lost.
-        _flow.AddNear(SectionSpace, ProseSetter.Paragraph(words, style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
+        return ProseSetter.Paragraph(words, style.Small, style.TextWidth, ParagraphEdge.Ragged);
     }
 
     private void AddHeading(string text, string shortText = "") => _flow.Add(SectionSpace, Heading(text, shortText));

@@ -33,11 +33,13 @@ public static class TextSetter
                 continue;
             }
             SetRuns(text[start..i]);
-            SetSign(sign, i > 0 && text[i - 1] is ' ' or '\u00A0' ? BearingAfterSpace : SignBearing);
+            // A note has the middle of its head on the baseline of its glyph; in a line it stands on it, and so does its dot.
+            var rise = TextSign.IsNote(sign) ? MusicFont.Shipped[sign].Bounds.Bottom : 0;
+            SetSign(sign, rise, i > 0 && text[i - 1] is ' ' or '\u00A0' ? BearingAfterSpace : SignBearing);
             i += length;
             if (TextSign.IsNote(sign) && i < text.Length && text[i] == '.')
             {
-                SetSign("metAugmentationDot", SignBearing);
+                SetSign("metAugmentationDot", rise, SignBearing);
                 i++;
             }
             start = i;
@@ -54,12 +56,12 @@ public static class TextSetter
             }
         }
 
-        void SetSign(string name, double bearing)
+        void SetSign(string name, double rise, double bearing)
         {
             var glyph = MusicFont.Shipped[name];
             var staffSpace = size / TextSign.StaffSpacesPerEm;
             x += bearing * size;
-            marks.Add(new GlyphMark(glyph, new Point(x, 0), staffSpace) { Role = role, Ink = ink });
+            marks.Add(new GlyphMark(glyph, new Point(x, -rise * staffSpace), staffSpace) { Role = role, Ink = ink });
             x += (glyph.Advance * staffSpace) + ((TextSign.IsNote(name) ? NoteBearing : SignBearing) * size);
         }
     }

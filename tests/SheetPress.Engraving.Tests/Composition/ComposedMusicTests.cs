@@ -54,6 +54,19 @@ public class ComposedMusicTests
         }
     }
 
+    // Whatever the music leaves at the foot of its last page.
+    [Fact]
+    public void The_caution_is_never_alone_on_a_page()
+    {
+        var content = Content(2, 8) with { PracticePlan = [] };
+        content = content with { Exercises = content.Exercises.SetItem(1, content.Exercises[1] with { Score = Score("Study 2", 16) }) };
+        for (var height = 180; height <= 300; height += 5)
+        {
+            var last = SheetComposer.Compose(content, PageStyle.Handout(PaperSize.A4 with { Height = height })).Pages[^1].Drawing.Marks;
+            last.ShouldContain(m => m.Role == MarkRole.StaffLine, $"{height} mm");
+        }
+    }
+
     [Fact]
     public void Staves_of_a_page_do_not_touch()
     {

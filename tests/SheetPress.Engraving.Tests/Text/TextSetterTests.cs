@@ -28,6 +28,14 @@ public class TextSetterTests
     public void A_dot_after_a_note_belongs_to_it() =>
         TextSetter.Set("♩. = 60", TextFont.Serif, 10).Marks.OfType<GlyphMark>().Select(m => m.Glyph.Name).ShouldBe(["metNoteQuarterUp", "metAugmentationDot"]);
 
+    // As in the tempo mark over music.
+    [Theory]
+    [InlineData("♩")]
+    [InlineData("♪")]
+    [InlineData("\U0001D15E")]
+    public void A_note_stands_on_the_baseline(string note) =>
+        TextSetter.Set(note + " = 92", TextFont.Serif, 10).Marks.OfType<GlyphMark>().ShouldHaveSingleItem().Bounds.Bottom.ShouldBe(0, 1e-6);
+
     [Fact]
     public void A_sign_is_as_high_as_the_capitals_beside_it()
     {

@@ -12,8 +12,8 @@ internal sealed class MeasureSprings
     // Where there is room a measure is widened for its texts at most this much, so that there is this much more white between them
     // than they need; a crowded one is held even up to the lesser share, and what they need beyond it stands under them alone.
     private const double MostWanted = 2.5;
-    private const double MostHeld = 1.5;
-    private const double MoreWhite = 1.2;
+    private const double MostHeld = 1.6;
+    private const double MoreWhite = 0.5;
 
     // The last text of a measure may hang over the barline if it stands over less than this share of it.
     private const double HangingShare = 0.4;

@@ -18,8 +18,8 @@ internal static class ChordFrame
     private const double OpenRadius = 0.3;
     private const double CrossSize = 0.27;
 
-    // Middle of the row of open and muted signs above the top fret line.
-    private const double SignRise = 0.75;
+    // White between the nut, or the top fret line, and open or muted signs over it.
+    private const double SignGap = 0.22;
 
     /// <summary>Lays out a diagram; x = 0 at the left string and y = 0 at the bottom of the grid.</summary>
     /// <param name="mark">The chord with its diagram.</param>
@@ -54,12 +54,13 @@ internal static class ChordFrame
                 ? new RectangleMark(new Box(at.X - RootSide, at.Y - RootSide, at.X + RootSide, at.Y + RootSide)) { Role = MarkRole.Diagram }
                 : new EllipseMark(at, DotRadius, DotRadius) { Role = MarkRole.Diagram });
         }
+        var signs = -height - (first == 1 ? NutThickness : LineThickness / 2) - SignGap - (LineThickness / 2) - OpenRadius;
         for (var s = 1; s <= strings; s++)
         {
             var open = tones.Any(t => t.String == s && t.Fret == 0);
             if (open && mark.FrameIsMap && IsRoot(mark, instrument, new FretPosition(s, 0)))
-                marks.Add(new RectangleMark(new Box(X(s) - OpenRadius, -height - SignRise - OpenRadius, X(s) + OpenRadius, -height - SignRise + OpenRadius), LineThickness) { Role = MarkRole.Diagram });
-            else if (open || (!mark.FrameIsMap && !tones.Any(t => t.String == s))) AddSign(marks, X(s), -height - SignRise, open);
+                marks.Add(new RectangleMark(new Box(X(s) - OpenRadius, signs - OpenRadius, X(s) + OpenRadius, signs + OpenRadius), LineThickness) { Role = MarkRole.Diagram });
+            else if (open || (!mark.FrameIsMap && !tones.Any(t => t.String == s))) AddSign(marks, X(s), signs, open);
         }
         if (first > 1)
         {

@@ -62,6 +62,7 @@ public static class ChordSymbolText
             switch (part.Kind)
             {
                 case ChordSuffixKind.Alteration when i > 0 && parts[i - 1].Text.EndsWith("add", StringComparison.Ordinal):
+                    builder.X += AlterationGap * size;
                     builder.Accidental(part.Alteration, small, rise).Text(part.Text, SuffixFont, small, rise);
                     break;
                 case ChordSuffixKind.Alteration:

@@ -57,8 +57,8 @@ public static class RomanText
             }
             else
             {
-                // Everything up to the next slash belongs to the chord.
-                while (at < roman.Length && roman[at] is not ('/' or ' ')) at++;
+                // Everything up to the next slash belongs to the chord, and the slash within 6/9 too: on the line it would say "of".
+                while (at < roman.Length && roman[at] != ' ' && (roman[at] != '/' || IsWithinFigures(roman, at))) at++;
                 Figures(builder, roman[start..at], size);
             }
         }
@@ -87,6 +87,8 @@ public static class RomanText
         while (at < text.Length && Sign(text[at]) is not null) at++;
         return at < text.Length && text[at] is >= '1' and <= '7' && (at + 1 == text.Length || text[at + 1] is '/' or ' ') ? at + 1 : 0;
     }
+
+    private static bool IsWithinFigures(string text, int slash) => slash + 1 < text.Length && char.IsAsciiDigit(text[slash + 1]) && BassEnd(text, slash) == 0;
 
     private static int? Sign(char c) => c switch
     {

@@ -148,6 +148,22 @@ public class MarkRulesTests
         Math.Sign(Math.Round(lines[^1].From.Y - lines[0].From.Y, 3)).ShouldBe(direction);
     }
 
+    /// <summary>Open and muted strings are marked over the nut, or over the top fret line, with white between.</summary>
+    [Theory]
+    [InlineData(0, 2)]
+    [InlineData(0, 7)]
+    public void Signs_of_open_strings_stand_clear_of_the_nut(int open, int stopped)
+    {
+        static FretPosition At(int s, int fret) => new(s, fret);
+        var guitar = InstrumentCatalogue.Find("guitar-6")!;
+        var mark = new HarmonyMark(0, Chord.Parse("Em")) { Frame = [At(6, open), At(5, stopped), At(4, stopped), At(1, open)] };
+        var marks = ChordFrame.Layout(mark, guitar, new TextSizes(1.75)).Drawing.Marks;
+        var grid = marks.OfType<LineMark>().Where(l => l.From.Y == l.To.Y).Min(l => l.Bounds.Top);
+        var signs = marks.Where(m => m.Bounds.Bottom < grid + 0.3 && m.Bounds.Height is > 0.5 and < 1).ToList();
+        signs.Count.ShouldBeGreaterThan(2);
+        foreach (var sign in signs) (grid - sign.Bounds.Bottom).ShouldBeInRange(0.15, 0.4);
+    }
+
     /// <summary>Common practice: a natural is printed as its sign, in the bass of a numeral too.</summary>
     [Theory]
     [InlineData("bII13#9/n2", 1)]
@@ -166,7 +182,9 @@ public class MarkRulesTests
     [InlineData("V7/3 of ii", "V ↑7 / 3  of  ii")]
     [InlineData("V13b9/5 of V", "V ↑13 ↑9 / 5  of  V")]
     [InlineData("I/3", "I / 3")]
-    [InlineData("I6/9", "I ↑6 / ↑9")]
+    [InlineData("I6/9", "I ↑6/9")]
+    [InlineData("#VI6/9#11/5", "VI ↑6/9 ↑11 / 5")]
+    [InlineData("II6/9/V", "II ↑6/9 / V")]
     public void The_bass_of_a_numeral_stands_on_the_line(string roman, string drawn)
     {
         var marks = RomanText.Layout(roman, 4).Drawing.Marks.OfType<TextMark>();
