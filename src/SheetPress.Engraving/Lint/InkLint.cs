@@ -42,7 +42,7 @@ internal static class InkLint
         return new LintFinding(LintRule.Ink, a.Origin, b.Bounds, $"{Name(a)} {how} {Name(b)}");
     }
 
-    private static string Name(Mark mark) => mark switch
+    internal static string Name(Mark mark) => mark switch
     {
         TextMark text => $"{mark.Role} \"{text.Run.Text}\"",
         GlyphMark glyph => $"{mark.Role} {glyph.Glyph.Name}",

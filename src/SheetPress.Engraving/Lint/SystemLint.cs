@@ -30,7 +30,7 @@ public static class SystemLint
         foreach (var mark in system.Drawing.Marks)
         {
             var bounds = mark.Bounds;
-            if (bounds.Left < -LeftRoom || bounds.Right > system.Width + RightRoom) yield return new LintFinding(LintRule.Margin, mark.Origin, bounds, $"{mark.Role} reaches beyond the system");
+            if (bounds.Left < -LeftRoom || bounds.Right > system.Width + RightRoom) yield return new LintFinding(LintRule.Margin, mark.Origin, bounds, $"{InkLint.Name(mark)} reaches beyond the system");
         }
         var where = (system.Drawing.Marks.FirstOrDefault()?.Origin ?? MarkOrigin.None) with { Measure = system.FirstMeasure };
         if (system.IsOverfull) yield return new LintFinding(LintRule.Stretch, where, system.Drawing.Bounds, FormattableString.Invariant($"system needs {system.LeastWidth:0.0} spaces and has {system.Width:0.0}"));

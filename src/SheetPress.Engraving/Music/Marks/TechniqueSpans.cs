@@ -92,6 +92,8 @@ internal static class TechniqueSpans
             var y = above ? -Rise : bottomLine + Rise - text.Bounds.Top;
             var left = voice[i].Left - text.Bounds.Left;
             left += BarlineRoom.Move(frame, text.Bounds.Transform(1, left, y));
+            // Over the last note of a system a word may have to start a little before it.
+            left = Math.Min(left, frame.Width - text.Bounds.Right);
             var marks = text.At(left, y).Marks.Select(m => m with { Origin = origin }).ToList();
             var (lineStart, lineEnd) = (left + text.Bounds.Right + TextGap, voice[last].Right);
             if (last > i && lineEnd - lineStart >= ShortestLine)

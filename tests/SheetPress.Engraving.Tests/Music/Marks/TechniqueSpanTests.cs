@@ -22,4 +22,20 @@ public class TechniqueSpanTests
         var words = Words("E1:1/2!pm E1:1/2!pm E1:1/2!pm!lr E1:1/2!lr E1:2");
         words.Select(w => Math.Round(w.Position.Y, 6)).Distinct().Count().ShouldBe(2);
     }
+
+    // Where a long bar is divided over two systems no barline ends the first: a word over its last note stands before the edge.
+    [Theory]
+    [InlineData("lr")]
+    [InlineData("pm")]
+    public void A_word_over_the_last_note_ends_with_the_system(string technique)
+    {
+        var score = ScoreText.Parse($"E1:1/4 F1:1/4 E1:1/4 F1:1/4!{technique} E1:1/4 F1:1/4 E1:1/4 F1:1/4 E1:2", layout: StaffLayout.Staff);
+        var divided = MeasureDivider.Divide(score, [new Division(0, 1)], breaks: true);
+        for (var width = 20; width <= 30; width++)
+        {
+            var system = ScoreEngraver.Engrave(divided, width, new EngravingOptions()).Systems[0];
+            system.Of(MarkRole.Barline).ShouldBeEmpty();
+            system.Of(MarkRole.Technique).OfType<TextMark>().ShouldHaveSingleItem().Bounds.Right.ShouldBeLessThanOrEqualTo(system.Width + 1e-6);
+        }
+    }
 }
