@@ -160,7 +160,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         _flow.AddKept(new FlowSpace(HeadingGap), rows[0]);
         for (var i = 1; i < rows.Length; i++)
         {
-            var isLonely = i == rows.Length - 1 && rows[i].Drawings.Length < rows[i - 1].Drawings.Length && rows[i].Drawings.Length == 1;
+            var isLonely = i == rows.Length - 1 && rows[i].Drawings.Length == 1 && rows[i - 1].Drawings.Length > 1;
             _flow.Discourage(isLonely ? LonelyDiagram : MidDiagrams);
             _flow.Add(rows[i - 1].After, rows[i]);
         }

@@ -11,7 +11,7 @@ public enum LintRule
     Stem,
     /// <summary>A beam is too steep.</summary>
     Beam,
-    /// <summary>A notehead and the fret number of the same event are not under each other.</summary>
+    /// <summary>A notehead and the fret number of the same event are not under each other, or an articulation has left its note.</summary>
     Alignment,
     /// <summary>A barline does not run from the first staff to the last, or its repeat dots do not stand under each other.</summary>
     Barline,

@@ -1,6 +1,6 @@
 namespace SheetPress.Engraving;
 
-/// <summary>Checks stems, beams and the alignment of heads and fret numbers.</summary>
+/// <summary>Checks stems, beams, the alignment of heads and fret numbers, and that articulations stand by their notes.</summary>
 internal static class NoteLint
 {
     private const double ShortestStem = 2.5;
@@ -9,6 +9,9 @@ internal static class NoteLint
     private const double SteepestBeam = 0.26;
     private const double HighestBeam = 1.3;
     private const double AlignmentTolerance = 0.1;
+
+    // Beyond staff, head and stem an articulation may give way to a tie or to another sign, but no further.
+    private const double FurthestSign = 3;
 
     // How near to the middle line a stem ends that reaches it from afar, without and with a flag.
     private const double AtMiddle = 0.3;
@@ -23,7 +26,7 @@ internal static class NoteLint
     public static IEnumerable<LintFinding> Check(IReadOnlyList<Mark> marks, double unit)
     {
         var events = new Dictionary<(int Measure, int Event, int Voice), List<Mark>>();
-        foreach (var mark in marks.Where(m => m.Origin.Event >= 0 && m.Role is MarkRole.Notehead or MarkRole.FretNumber or MarkRole.Stem or MarkRole.Flag))
+        foreach (var mark in marks.Where(m => m.Origin.Event >= 0 && m.Role is MarkRole.Notehead or MarkRole.FretNumber or MarkRole.Stem or MarkRole.Flag or MarkRole.Articulation))
         {
             var key = (mark.Origin.Measure, mark.Origin.Event, mark.Origin.Voice);
             if (!events.TryGetValue(key, out var list)) events[key] = list = [];
@@ -38,6 +41,7 @@ internal static class NoteLint
             if (heads.Count == 0) continue;
             foreach (var finding in Stems(list, heads, beams, middle, unit)) yield return finding;
             foreach (var finding in Alignment(list, heads, unit)) yield return finding;
+            if (middle is { } line) foreach (var finding in Signs(list, line, unit)) yield return finding;
         }
         foreach (var beam in beams)
         {
@@ -73,6 +77,17 @@ internal static class NoteLint
             var centre = (number.Bounds.Left + number.Bounds.Right) / 2;
             if (heads.Exists(h => Math.Abs(((h.Bounds.Left + h.Bounds.Right) / 2) - centre) <= AlignmentTolerance * unit)) continue;
             yield return new LintFinding(LintRule.Alignment, number.Origin, number.Bounds, "fret number does not stand under its notehead");
+        }
+    }
+
+    private static IEnumerable<LintFinding> Signs(List<Mark> list, double middle, double unit)
+    {
+        var note = Box.Around(list.Where(m => m.Role is MarkRole.Notehead or MarkRole.Stem or MarkRole.Flag).Select(m => m.Bounds));
+        var (top, bottom) = (Math.Min(note.Top, middle - (2 * unit)), Math.Max(note.Bottom, middle + (2 * unit)));
+        foreach (var sign in list.OfType<GlyphMark>().Where(m => m.Role == MarkRole.Articulation && m.Glyph.Name.StartsWith("artic", StringComparison.Ordinal)))
+        {
+            var off = Math.Max(top - sign.Bounds.Bottom, sign.Bounds.Top - bottom) / unit;
+            if (off > FurthestSign) yield return new LintFinding(LintRule.Alignment, sign.Origin, sign.Bounds, FormattableString.Invariant($"{sign.Glyph.Name} stands {off:0.0} spaces off its note"));
         }
     }
 }

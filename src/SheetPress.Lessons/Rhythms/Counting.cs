@@ -5,8 +5,8 @@ namespace SheetPress.Lessons;
 
 /// <summary>
 /// The syllables that beats and their parts are counted with. Simple beats: 1 e &amp; a for sixteenths, 1 trip let for triplets.
-/// Sixteenth triplets count each half of the beat: 1 trip let &amp; trip let. Compound beats (6/8, 9/8, 12/8): 1 la li for eighths with "ta" between for sixteenths, or 1 &amp; a. Other meters in eighths count
-/// every eighth with its number. Common practice.
+/// Triplets of sixteenths count each half of the beat: 1 trip let &amp; trip let. Compound beats (6/8, 9/8, 12/8): 1 la li for eighths with
+/// "ta" between for sixteenths, or 1 &amp; a. Other meters in eighths count every eighth with its number. Common practice.
 /// </summary>
 public static class Counting
 {

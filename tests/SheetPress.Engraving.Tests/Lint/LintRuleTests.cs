@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SheetPress.Scores;
 
 namespace SheetPress.Engraving.Tests.Lint;
 
@@ -84,6 +85,18 @@ public class LintRuleTests
     [InlineData(1.2, 0)]
     [InlineData(1.4, 1)]
     public void Beams_stay_flat(double rise, int findings) => Steepened(rise).Check().Count(f => f.Rule == LintRule.Beam).ShouldBe(findings);
+
+    // Common practice, from memory: an accent stands by its note, beyond its stem or outside the staff.
+    [Theory]
+    [InlineData(2, true)]
+    [InlineData(4, false)]
+    public void Accents_stay_by_their_notes(double down, bool isFine)
+    {
+        var system = Drawn.System(ScoreText.Parse("E2:1 A1:1!ac r:2", layout: StaffLayout.Staff));
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+        var spoilt = system.WithFirst<GlyphMark>(MarkRole.Articulation, m => m.Transform(1, 0, down));
+        spoilt.Check().Any(f => f.Rule == LintRule.Alignment).ShouldBe(!isFine);
+    }
 
     [Fact]
     public void A_mark_beyond_the_end_of_its_system_is_clipped() =>

@@ -16,6 +16,22 @@ public class LineMarksTests
         (Events(score)[5].SlideIn, Events(score)[5].SlideOut).ShouldBe((LooseSlide.Above, LooseSlide.Below));
     }
 
+    // The note that an exercise rests on is played plainly, but by the hand whose beat it is, and a root not popped.
+    [Theory]
+    [InlineData("1:thumb (2) & a:pop 3:thumb (4)")]
+    [InlineData("1:thumb:ghost (2) & a:pop 3:pop:accent (4)")]
+    public void The_last_note_keeps_its_stroke_and_no_other_mark(string counts)
+    {
+        var bag = new DiagnosticBag(new SourceText("", ""));
+        var rhythm = RhythmReader.ReadCounts(LocatedText.At(counts, 0), new Meter(4, 4), bag);
+        bag.Items.ShouldBeEmpty();
+        var lesson = LessonMaker.Lesson("Cm7 | Fm7 | Cm7");
+        var line = LessonMaker.Generate(lesson, LessonMaker.Request("tone-cell", ("tones", "R 8 5")) with { Rhythm = rhythm }).Line;
+        var last = line.Notes[^1];
+        last.Duration.ShouldBe(2);
+        (last.Stroke, last.Articulations, last.Tones[0].Head).ShouldBe((Stroke.Thumb, Articulations.None, Notehead.Normal));
+    }
+
     [Fact]
     public void A_slur_runs_from_its_first_note_to_its_last_over_bars()
     {

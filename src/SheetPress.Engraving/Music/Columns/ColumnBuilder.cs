@@ -75,6 +75,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
                 else foreach (var box in InkCover.Of(mark)) boxes.Add(new LaneBox(Lane.Staff, box));
             }
             if (!e.Heads.IsEmpty) AddStem(boxes, e);
+            foreach (var sign in ArticulationDrawer.Rooms(e, twoVoices)) boxes.Add(new LaneBox(Lane.Staff, sign));
             if (score.ShowFingers && !e.Heads.IsEmpty) AddFingers(boxes, e);
         }
         if (HasTab)
@@ -146,6 +147,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
                 foreach (var tone in e.Event.Tones.Where(t => t.Degree is not null && !t.TieStop)) AddCentred(boxes, Lane.Degree, DegreeText.Layout(tone.Degree!.Value, sizes.Row).Bounds, e.Centre);
             }
             if (score.ShowCounts && e.Event.Count is { } count) AddCentred(boxes, Lane.Count, RowTexts.Count(count, sizes).Bounds, e.Centre);
+            if (!HasStaff) foreach (var sign in ArticulationDrawer.RoomsBesideTab(e)) boxes.Add(new LaneBox(Lane.Articulation, sign));
             if (StrokeSigns.Of(e.Event.Stroke, sizes) is { } stroke) AddCentred(boxes, Lane.Stroke, stroke.Bounds, e.Centre);
         }
     }

@@ -37,10 +37,40 @@ internal static class ArticulationDrawer
             var byHead = !e.Plan.HasStem || e.IsUp != above;
             if (set.HasFlag(Articulations.Staccato)) step = Near(canvas, e, "articStaccato", above, step, byHead);
             if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, "articTenuto", above, step, byHead);
-            if (set.HasFlag(Articulations.Accent)) Outside(canvas, e, "articAccent", above);
-            if (set.HasFlag(Articulations.Marcato)) Outside(canvas, e, "articMarcato", !twoVoices || above);
+            if (set.HasFlag(Articulations.Accent)) DrawOutside(canvas, e, "articAccent", above);
+            if (set.HasFlag(Articulations.Marcato)) DrawOutside(canvas, e, "articMarcato", !twoVoices || above);
         }
     }
+
+    /// <summary>
+    /// Where the signs of a note will stand if nothing is in their way, from its column: what follows keeps clear of them, since an
+    /// accidental beside a sign would drive it off its note.
+    /// </summary>
+    /// <param name="e">The note.</param>
+    /// <param name="twoVoices">Whether the staff holds two voices.</param>
+    public static IEnumerable<Box> Rooms(EventPlan e, bool twoVoices)
+    {
+        if (e.Heads.IsEmpty) yield break;
+        foreach (var (kind, name) in WideSigns(e.Event))
+        {
+            var above = twoVoices ? e.Voice == 0 : kind == Articulations.Marcato || e.Stem == StemDirection.Down;
+            var edge = e.Edge(above, e.StemTip);
+            yield return AtRest(e, name, above, kind == Articulations.Tenuto ? edge : Outside(edge, above)).Bounds;
+        }
+    }
+
+    // A sign beyond an edge, with x from the column.
+    private static GlyphMark AtRest(EventPlan e, string name, bool above, double edge) =>
+        Ink.Centred(name + (above ? "Above" : "Below"), e.Centre, edge + (above ? -Gap : Gap), MarkRole.Articulation, e.Origin);
+
+    private static double Outside(double edge, bool above) => above ? Math.Min(0, edge) : Math.Max(StaffSteps.BottomLine, edge);
+
+    /// <summary>The same in the row beside a tab that stands alone, where y is without meaning.</summary>
+    public static IEnumerable<Box> RoomsBesideTab(EventPlan e) =>
+        WideSigns(e.Event).Select(s => Ink.Centred(s.Name + "Above", e.Centre, 0, MarkRole.Articulation, e.Origin).Bounds);
+
+    private static IEnumerable<(Articulations Kind, string Name)> WideSigns(ScoreEvent note) =>
+        Signs.Where(s => s.Kind != Articulations.Staccato && !note.IsRest && note.Articulations.HasFlag(s.Kind));
 
     /// <summary>Draws articulations over a tab that stands alone, for a lower voice below it, the shortest marks nearest to the numbers.</summary>
     /// <param name="frame">The system.</param>
@@ -120,14 +150,20 @@ internal static class ArticulationDrawer
 
     private static void Place(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)
     {
-        var move = canvas.Place([mark], above, Gap);
+        var move = canvas.Place([mark], above, Gap, Beside);
         e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
     }
 
-    private static void Outside(StaffCanvas canvas, PlacedEvent e, string name, bool above)
+    // Where it has room next to its note it stands there, also under the accidental of a high note that follows.
+    private static void DrawOutside(StaffCanvas canvas, PlacedEvent e, string name, bool above)
     {
-        var x = e.Centre;
-        var mark = Ink.Centred(name + (above ? "Above" : "Below"), x, above ? -Gap : StaffSteps.BottomLine + Gap, MarkRole.Articulation, e.Plan.Origin);
-        Place(canvas, e, mark, above);
+        var mark = AtRest(e.Plan, name, above, Outside(e.Edge(above), above)).Transform(1, e.X, 0);
+        if (!new InkRoom(canvas, mark.Bounds.Left - Gap, mark.Bounds.Right + Gap, _ => true).IsFree(mark, InkGap))
+        {
+            Place(canvas, e, mark, above);
+            return;
+        }
+        canvas.Add(mark);
+        e.AddArticulation(above, mark.Bounds);
     }
 }

@@ -6,6 +6,8 @@ namespace SheetPress.Engraving;
 /// <summary>An event as it stands on the five-line staff, all but the free end of a beamed stem, with x from its column and y from the top line.</summary>
 internal sealed record EventPlan
 {
+    private const double HalfHead = 0.5;
+
     /// <summary>The event.</summary>
     public required ScoreEvent Event { get; init; }
 
@@ -67,4 +69,14 @@ internal sealed record EventPlan
 
     /// <summary>y of the lowest head.</summary>
     public double BottomHead => Heads[0].Y;
+
+    /// <summary>y of its end on a side: the free end of the stem where the stem points there, else the outer edge of the heads.</summary>
+    /// <param name="above">The side.</param>
+    /// <param name="stemTip">Free end of the stem.</param>
+    public double Edge(bool above, double stemTip)
+    {
+        var edge = above ? TopHead - HalfHead : BottomHead + HalfHead;
+        if (!HasStem || (Stem == StemDirection.Up) != above) return edge;
+        return above ? Math.Min(edge, stemTip) : Math.Max(edge, stemTip);
+    }
 }

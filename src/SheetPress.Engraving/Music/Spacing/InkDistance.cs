@@ -10,12 +10,14 @@ internal static class InkDistance
     private const double ChordGap = 1.2;
     // A sign stands near the figure after it: with no more white before it, it would be read with the figure before.
     private const double DegreeGap = 0.7;
+    // Accents of a run keep one height, and tenutos do not grow together to a line.
+    private const double ArticulationGap = 0.3;
 
     // Ink that passes over or under other ink with less white than this counts as level with it.
     private const double VerticalGap = 0.2;
 
     /// <summary>Lanes that are rows of text.</summary>
-    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic, Lane.DynamicAbove];
+    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic, Lane.DynamicAbove, Lane.Articulation];
 
     /// <summary>Lanes whose texts and hairpins stand for several notes and may be longer than them.</summary>
     public static ReadOnlySpan<Lane> LongTexts => [Lane.Chord, Lane.Roman, Lane.Dynamic, Lane.DynamicAbove];
@@ -50,7 +52,13 @@ internal static class InkDistance
         var (reachRight, reachLeft) = (double.NegativeInfinity, double.PositiveInfinity);
         foreach (var box in left.Boxes) if (box.Lane == lane) reachRight = Math.Max(reachRight, box.Box.Right);
         foreach (var box in right.Boxes) if (box.Lane == lane) reachLeft = Math.Min(reachLeft, box.Box.Left);
-        return reachRight - reachLeft + (lane is Lane.Chord or Lane.Roman ? ChordGap : lane is Lane.Degree ? DegreeGap : RowGap);
+        return reachRight - reachLeft + lane switch
+        {
+            Lane.Chord or Lane.Roman => ChordGap,
+            Lane.Degree => DegreeGap,
+            Lane.Articulation => ArticulationGap,
+            _ => RowGap,
+        };
     }
 
     /// <summary>How far the texts of a row reach right of the column.</summary>

@@ -12,7 +12,7 @@ internal static class SwingSign
     private const double Stem = 2.6;
     private const double PairDistance = 2.4;
     private const double SwungDistance = 3.0;
-    private const double BracketRise = 0.7;
+    private const double BracketRise = 1.05;
     private const double NumberGap = 0.35;
     private const double TripletScale = 0.75;
     private const double Equal = 0.3;

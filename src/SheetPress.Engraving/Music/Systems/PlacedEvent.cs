@@ -45,8 +45,7 @@ internal sealed class PlacedEvent(EventPlan plan, PlacedMeasure measure, double 
     /// </summary>
     public double Edge(bool above)
     {
-        var edge = above ? Plan.TopHead - 0.5 : Plan.BottomHead + 0.5;
-        if (Plan.HasStem && IsUp == above) edge = above ? Math.Min(edge, StemTip) : Math.Max(edge, StemTip);
+        var edge = Plan.Edge(above, StemTip);
         return above ? Math.Min(edge, _articulationTop) : Math.Max(edge, _articulationBottom);
     }
 

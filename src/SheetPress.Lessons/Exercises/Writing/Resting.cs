@@ -35,11 +35,12 @@ internal static class Resting
         return [.. slots[..rest], Held(slots[rest], end)];
     }
 
-    // The held note is played plainly, whatever the rhythm marks there.
+    // The held note is played plainly, whatever the rhythm marks there, but by the hand that has its beat; a popped one by the thumb, since
+    // it is a root.
     private static Slot Held(Slot slot, Fraction end) => slot with
     {
         Duration = end - slot.Start,
-        Cell = slot.Cell is { } from ? new RhythmCell { Start = from.Start, Duration = from.Duration, Count = from.Count } : null,
+        Cell = slot.Cell is { } from ? new RhythmCell { Start = from.Start, Duration = from.Duration, Count = from.Count, Marks = new(Stroke: from.Marks.Stroke == Stroke.Pop ? Stroke.Thumb : from.Marks.Stroke) } : null,
     };
 
     /// <summary>The root to rest on: on the neck, near the note before, but not that very note again when another octave is as good.</summary>

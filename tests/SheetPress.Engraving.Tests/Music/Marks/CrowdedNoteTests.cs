@@ -235,4 +235,25 @@ public class CrowdedNoteTests
         pieces.Count.ShouldBe(17);
         pieces.ShouldAllBe(m => m.Bounds.Width > 0.28);
     }
+
+    /// <summary>Common practice, from memory: accents of like notes stand in a row, however close the notes, and none is driven off its note by an accidental behind it.</summary>
+    [Theory]
+    [InlineData("C2:1/4", "E2:1/4", StaffLayout.Staff)]
+    [InlineData("G2:1/4", "A#3:1/4", StaffLayout.Staff)]
+    [InlineData("E1:1/8", "C3:1/8", StaffLayout.Tab)]
+    public void Accents_of_close_notes_stay_in_their_rows(string low, string high, StaffLayout layout)
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat($"{low}!ac {high}!ac ", 16)), "bass-6", layout: layout);
+        for (var width = 60; width <= 90; width += 3)
+        {
+            foreach (var system in ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems)
+            {
+                SystemLint.Check(system, 1.75).Where(f => f.Rule is LintRule.Ink or LintRule.Alignment).ShouldBeEmpty();
+                foreach (var alike in system.Of(MarkRole.Articulation).GroupBy(m => m.Origin.Event % 2))
+                {
+                    alike.Select(m => Math.Round(m.Bounds.Top, 3)).Distinct().Count().ShouldBe(1, $"{width}");
+                }
+            }
+        }
+    }
 }
