@@ -34,9 +34,8 @@ internal static class ArticulationDrawer
             var twoVoices = e.Measure.Plan.HasTwoVoices;
             var above = twoVoices ? e.Plan.Voice == 0 : !e.IsUp;
             var step = above ? e.Plan.Heads[^1].Step : e.Plan.Heads[0].Step;
-            var byHead = !e.Plan.HasStem || e.IsUp != above;
-            if (set.HasFlag(Articulations.Staccato)) step = Near(canvas, e, "articStaccato", above, step, byHead);
-            if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, "articTenuto", above, step, byHead);
+            if (set.HasFlag(Articulations.Staccato)) step = Near(canvas, e, "articStaccato", above, step);
+            if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, "articTenuto", above, step);
             if (set.HasFlag(Articulations.Accent)) DrawOutside(canvas, e, "articAccent", above);
             if (set.HasFlag(Articulations.Marcato)) DrawOutside(canvas, e, "articMarcato", !twoVoices || above);
         }
@@ -51,12 +50,39 @@ internal static class ArticulationDrawer
     public static IEnumerable<Box> Rooms(EventPlan e, bool twoVoices)
     {
         if (e.Heads.IsEmpty) yield break;
-        foreach (var (kind, name) in WideSigns(e.Event))
+        var isUp = e.Stem == StemDirection.Up;
+        var near = isUp ? e.Heads[0].Step : e.Heads[^1].Step;
+        foreach (var (kind, name) in Signs.Where(s => e.Event.Articulations.HasFlag(s.Kind)))
         {
-            var above = twoVoices ? e.Voice == 0 : kind == Articulations.Marcato || e.Stem == StemDirection.Down;
+            var above = twoVoices ? e.Voice == 0 : kind == Articulations.Marcato || !isUp;
+            var isNear = kind is Articulations.Staccato or Articulations.Tenuto;
+            if (isNear && IsByHead(e, above))
+            {
+                near = NextSpace(above ? Math.Max(near, e.Heads[^1].Step) : Math.Min(near, e.Heads[0].Step), above);
+                yield return InSpace(e, name, above, near).Bounds;
+                continue;
+            }
             var edge = e.Edge(above, e.StemTip);
-            yield return AtRest(e, name, above, kind == Articulations.Tenuto ? edge : Outside(edge, above)).Bounds;
+            yield return AtRest(e, name, above, isNear ? edge : Outside(edge, above)).Bounds;
         }
+    }
+
+    private static bool IsByHead(EventPlan e, bool above) => !e.HasStem || (e.Stem == StemDirection.Up) != above;
+
+    // The step of the next space off a head or another sign; outside the staff a space away.
+    private static int NextSpace(int step, bool above)
+    {
+        var away = above ? 1 : -1;
+        var next = step + (2 * away);
+        return IsInsideStaff(next) && StaffSteps.IsLine(next) ? next + away : next;
+    }
+
+    private static bool IsInsideStaff(int step) => Math.Abs(step) <= StaffSteps.TopLineStep;
+
+    private static GlyphMark InSpace(EventPlan e, string name, bool above, int step)
+    {
+        var bounds = Ink.Glyph(name + (above ? "Above" : "Below")).Bounds;
+        return Ink.Centred(name + (above ? "Above" : "Below"), e.Centre, StaffSteps.Y(step) - ((bounds.Top + bounds.Bottom) / 2), MarkRole.Articulation, e.Origin);
     }
 
     // A sign beyond an edge, with x from the column.
@@ -104,14 +130,12 @@ internal static class ArticulationDrawer
     }
 
     // In the next space off the head; outside the staff a space away. Returns the step it took.
-    private static int Near(StaffCanvas canvas, PlacedEvent e, string name, bool above, int step, bool byHead)
+    private static int Near(StaffCanvas canvas, PlacedEvent e, string name, bool above, int step)
     {
-        var away = above ? 1 : -1;
-        var glyph = name + (above ? "Above" : "Below");
-        var bounds = Ink.Glyph(glyph).Bounds;
-        var middle = (bounds.Top + bounds.Bottom) / 2;
-        if (!byHead)
+        if (!IsByHead(e.Plan, above))
         {
+            var glyph = name + (above ? "Above" : "Below");
+            var bounds = Ink.Glyph(glyph).Bounds;
             var edge = e.StemTip + (above ? -Gap - bounds.Bottom : Gap - bounds.Top);
             var x = e.Plan.Event.Articulations == Articulations.Staccato ? e.StemX : e.Centre;
             Place(canvas, e, Ink.Centred(glyph, x, edge, MarkRole.Articulation, e.Plan.Origin), above);
@@ -119,25 +143,15 @@ internal static class ArticulationDrawer
         }
         // Ties, accidentals and close neighbours keep their place: the sign goes on to the next space that is free.
         var place = step;
-        bool insideStaff;
         Mark mark;
         do
         {
-            place += 2 * away;
-            insideStaff = Math.Abs(place) <= StaffSteps.TopLineStep;
-            if (insideStaff && StaffSteps.IsLine(place)) place += away;
-            mark = Ink.Centred(glyph, e.Centre, StaffSteps.Y(place) - middle, MarkRole.Articulation, e.Plan.Origin);
+            place = NextSpace(place, above);
+            mark = InSpace(e.Plan, name, above, place).Transform(1, e.X, 0);
         }
-        while (insideStaff && !new InkRoom(canvas, mark.Bounds.Left - InkGap, mark.Bounds.Right + InkGap, m => IsInWay(m, e)).IsFree(mark, InkGap));
-        if (insideStaff)
-        {
-            canvas.Add(mark);
-            e.AddArticulation(above, mark.Bounds);
-        }
-        else
-        {
-            Place(canvas, e, mark, above);
-        }
+        while (IsInsideStaff(place) && !new InkRoom(canvas, mark.Bounds.Left - InkGap, mark.Bounds.Right + InkGap, m => IsInWay(m, e)).IsFree(mark, InkGap));
+        if (IsInsideStaff(place)) Add(canvas, e, mark, above);
+        else PlaceByNote(canvas, e, mark, above);
         return place;
     }
 
@@ -154,15 +168,18 @@ internal static class ArticulationDrawer
         e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));
     }
 
+    private static void DrawOutside(StaffCanvas canvas, PlacedEvent e, string name, bool above) =>
+        PlaceByNote(canvas, e, AtRest(e.Plan, name, above, Outside(e.Edge(above), above)).Transform(1, e.X, 0), above);
+
     // Where it has room next to its note it stands there, also under the accidental of a high note that follows.
-    private static void DrawOutside(StaffCanvas canvas, PlacedEvent e, string name, bool above)
+    private static void PlaceByNote(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)
     {
-        var mark = AtRest(e.Plan, name, above, Outside(e.Edge(above), above)).Transform(1, e.X, 0);
-        if (!new InkRoom(canvas, mark.Bounds.Left - Gap, mark.Bounds.Right + Gap, _ => true).IsFree(mark, InkGap))
-        {
-            Place(canvas, e, mark, above);
-            return;
-        }
+        if (new InkRoom(canvas, mark.Bounds.Left - Gap, mark.Bounds.Right + Gap, _ => true).IsFree(mark, InkGap)) Add(canvas, e, mark, above);
+        else Place(canvas, e, mark, above);
+    }
+
+    private static void Add(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)
+    {
         canvas.Add(mark);
         e.AddArticulation(above, mark.Bounds);
     }
