@@ -50,7 +50,8 @@ internal static class ChartSlashes
     {
         var events = ImmutableArray.CreateBuilder<ScoreEvent>();
         var length = BeatLength(measure.Meter);
-        var slash = new NoteValue(NoteBase.Quarter, measure.Meter.IsCompound ? 1 : 0);
+        // A dot says that the head stands for its value: where the beat is a dotted half the slash is a white one.
+        var slash = new NoteValue(measure.Meter.IsCompound && length > 2 ? NoteBase.Half : NoteBase.Quarter, measure.Meter.IsCompound ? 1 : 0);
         for (var at = Fraction.Zero; at < measure.Length; at += length)
         {
             events.Add(new ScoreEvent { Onset = at, Value = slash, Tones = [BeatTone] });

@@ -23,6 +23,17 @@ public class ChartSlashTests
         system.Of(MarkRole.Stem).ShouldBeEmpty();
     }
 
+    // Of two slashes with a dot the head says whether they are dotted quarters or dotted halves.
+    [Theory]
+    [InlineData("6/8", "noteheadSlashHorizontalEnds")]
+    [InlineData("6/4", "noteheadSlashWhiteHalf")]
+    [InlineData("2/2", "noteheadSlashHorizontalEnds")]
+    public void A_dotted_slash_has_the_head_of_its_value(string meter, string head)
+    {
+        var system = Drawn.System(ScoreText.Parse("E2:6", meter: meter, layout: StaffLayout.ChordChart));
+        system.Of(MarkRole.Notehead).OfType<GlyphMark>().Select(m => m.Glyph.Name).Distinct().ShouldBe([head]);
+    }
+
     // A pickup with a chord is to be filled like the other bars, not silent; without one its rest has the length of the pickup.
     [Theory]
     [InlineData("F7", "noteheadSlashHorizontalEnds", "")]
