@@ -19,9 +19,11 @@ internal static class ArticulationDrawer
     // In the staff a sign keeps this much white from ties, accidentals and the notes beside its own.
     private const double InkGap = 0.16;
 
+    private const string Tenuto = "articTenuto";
+
     private static readonly (Articulations Kind, string Name)[] Signs =
     [
-        (Articulations.Staccato, "articStaccato"), (Articulations.Tenuto, "articTenuto"), (Articulations.Accent, "articAccent"), (Articulations.Marcato, "articMarcato"),
+        (Articulations.Staccato, "articStaccato"), (Articulations.Tenuto, Tenuto), (Articulations.Accent, "articAccent"), (Articulations.Marcato, "articMarcato"),
     ];
 
     /// <summary>Draws the articulations that stand next to their notes.</summary>
@@ -35,7 +37,7 @@ internal static class ArticulationDrawer
             var above = twoVoices ? e.Plan.Voice == 0 : !e.IsUp;
             var step = above ? e.Plan.Heads[^1].Step : e.Plan.Heads[0].Step;
             if (set.HasFlag(Articulations.Staccato)) step = Near(canvas, e, "articStaccato", above, step);
-            if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, "articTenuto", above, step);
+            if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, Tenuto, above, step);
             if (set.HasFlag(Articulations.Accent)) DrawOutside(canvas, e, "articAccent", above);
             if (set.HasFlag(Articulations.Marcato)) DrawOutside(canvas, e, "articMarcato", !twoVoices || above);
         }
@@ -58,7 +60,7 @@ internal static class ArticulationDrawer
             var isNear = kind is Articulations.Staccato or Articulations.Tenuto;
             if (isNear && IsByHead(e, above))
             {
-                near = NextSpace(above ? Math.Max(near, e.Heads[^1].Step) : Math.Min(near, e.Heads[0].Step), above);
+                near = NextSpace(above ? Math.Max(near, e.Heads[^1].Step) : Math.Min(near, e.Heads[0].Step), above, name);
                 yield return InSpace(e, name, above, near).Bounds;
                 continue;
             }
@@ -69,12 +71,13 @@ internal static class ArticulationDrawer
 
     private static bool IsByHead(EventPlan e, bool above) => !e.HasStem || (e.Stem == StemDirection.Up) != above;
 
-    // The step of the next space off a head or another sign; outside the staff a space away.
-    private static int NextSpace(int step, bool above)
+    // The step of the next space off a head or another sign; outside the staff a space away, but for a tenuto not where a ledger line
+    // would be, which it would be taken for.
+    private static int NextSpace(int step, bool above, string name)
     {
         var away = above ? 1 : -1;
         var next = step + (2 * away);
-        return IsInsideStaff(next) && StaffSteps.IsLine(next) ? next + away : next;
+        return StaffSteps.IsLine(next) && (IsInsideStaff(next) || name == Tenuto) ? next + away : next;
     }
 
     private static bool IsInsideStaff(int step) => Math.Abs(step) <= StaffSteps.TopLineStep;
@@ -146,7 +149,7 @@ internal static class ArticulationDrawer
         Mark mark;
         do
         {
-            place = NextSpace(place, above);
+            place = NextSpace(place, above, name);
             mark = InSpace(e.Plan, name, above, place).Transform(1, e.X, 0);
         }
         while (IsInsideStaff(place) && !new InkRoom(canvas, mark.Bounds.Left - InkGap, mark.Bounds.Right + InkGap, m => IsInWay(m, e)).IsFree(mark, InkGap));

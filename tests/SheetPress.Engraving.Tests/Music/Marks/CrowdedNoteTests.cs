@@ -256,4 +256,19 @@ public class CrowdedNoteTests
             }
         }
     }
+
+    /// <summary>A tenuto outside the staff does not stand at the height of a ledger line, beside notes that have one.</summary>
+    [Theory]
+    [InlineData("A2")]
+    [InlineData("C3")]
+    [InlineData("E3")]
+    [InlineData("G1")]
+    [InlineData("E1")]
+    public void A_tenuto_is_not_taken_for_a_ledger_line(string note)
+    {
+        var system = Drawn.Staff($"{note}:1!te E3:1 E1:1 r:1");
+        var lines = system.Of(MarkRole.LedgerLine).Concat(system.Of(MarkRole.StaffLine)).Select(l => (l.Bounds.Top + l.Bounds.Bottom) / 2).ToList();
+        var sign = system.Of(MarkRole.Articulation).ShouldHaveSingleItem().Bounds;
+        lines.Min(y => Math.Abs(y - ((sign.Top + sign.Bottom) / 2))).ShouldBeGreaterThan(0.25);
+    }
 }
