@@ -11,8 +11,6 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     private const double ArcRoom = 0.8;
     private const double BendRoom = 1.6;
 
-    private const double HalfHead = 0.5;
-
     // Signs in the middle of a measure keep this much white on each side.
     private const double CentredGap = 1.2;
 
@@ -101,7 +99,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     private static void AddFingers(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
     {
         var above = e.Voice == 0;
-        var tip = e.HasStem && (e.Stem == StemDirection.Up) == above ? e.StemTip : above ? e.TopHead - HalfHead : e.BottomHead + HalfHead;
+        var tip = e.Edge(above, e.StemTip);
         var box = FingerDrawer.Room(e.Event, e.Centre, above ? Math.Min(0, tip) : Math.Max(StaffSteps.BottomLine, tip), above);
         if (!box.IsEmpty) boxes.Add(new LaneBox(Lane.Staff, box));
     }

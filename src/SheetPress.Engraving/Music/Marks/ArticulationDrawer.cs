@@ -31,15 +31,14 @@ internal static class ArticulationDrawer
     {
         foreach (var e in frame.Events.Where(e => !e.Plan.Heads.IsEmpty))
         {
-            var set = e.Plan.Event.Articulations;
-            if (set == Articulations.None) continue;
             var twoVoices = e.Measure.Plan.HasTwoVoices;
-            var above = twoVoices ? e.Plan.Voice == 0 : !e.IsUp;
-            var step = above ? e.Plan.Heads[^1].Step : e.Plan.Heads[0].Step;
-            if (set.HasFlag(Articulations.Staccato)) step = Near(canvas, e, "articStaccato", above, step);
-            if (set.HasFlag(Articulations.Tenuto)) Near(canvas, e, Tenuto, above, step);
-            if (set.HasFlag(Articulations.Accent)) DrawOutside(canvas, e, "articAccent", above);
-            if (set.HasFlag(Articulations.Marcato)) DrawOutside(canvas, e, "articMarcato", !twoVoices || above);
+            int? near = null;
+            foreach (var (kind, name) in SignsOf(e.Plan.Event))
+            {
+                var above = IsAbove(e.Plan, kind, twoVoices);
+                if (IsNear(kind)) near = DrawNear(canvas, e, name, above, near ?? OuterStep(e.Plan, above));
+                else DrawOutside(canvas, e, name, above);
+            }
         }
     }
 
@@ -52,22 +51,29 @@ internal static class ArticulationDrawer
     public static IEnumerable<Box> Rooms(EventPlan e, bool twoVoices)
     {
         if (e.Heads.IsEmpty) yield break;
-        var isUp = e.Stem == StemDirection.Up;
-        var near = isUp ? e.Heads[0].Step : e.Heads[^1].Step;
-        foreach (var (kind, name) in Signs.Where(s => e.Event.Articulations.HasFlag(s.Kind)))
+        int? near = null;
+        foreach (var (kind, name) in SignsOf(e.Event))
         {
-            var above = twoVoices ? e.Voice == 0 : kind == Articulations.Marcato || !isUp;
-            var isNear = kind is Articulations.Staccato or Articulations.Tenuto;
-            if (isNear && IsByHead(e, above))
+            var above = IsAbove(e, kind, twoVoices);
+            if (IsNear(kind) && IsByHead(e, above))
             {
-                near = NextSpace(above ? Math.Max(near, e.Heads[^1].Step) : Math.Min(near, e.Heads[0].Step), above, name);
-                yield return InSpace(e, name, above, near).Bounds;
+                near = NextSpace(near ?? OuterStep(e, above), above, name);
+                yield return InSpace(e, name, above, near.Value).Bounds;
                 continue;
             }
             var edge = e.Edge(above, e.StemTip);
-            yield return AtRest(e, name, above, isNear ? edge : Outside(edge, above)).Bounds;
+            yield return AtRest(e, name, above, IsNear(kind) ? edge : Outside(edge, above)).Bounds;
         }
     }
+
+    private static IEnumerable<(Articulations Kind, string Name)> SignsOf(ScoreEvent note) => Signs.Where(s => note.Articulations.HasFlag(s.Kind));
+
+    private static bool IsAbove(EventPlan e, Articulations kind, bool twoVoices) =>
+        twoVoices ? e.Voice == 0 : kind == Articulations.Marcato || e.Stem == StemDirection.Down;
+
+    private static bool IsNear(Articulations kind) => kind is Articulations.Staccato or Articulations.Tenuto;
+
+    private static int OuterStep(EventPlan e, bool above) => e.Heads[above ? ^1 : 0].Step;
 
     private static bool IsByHead(EventPlan e, bool above) => !e.HasStem || (e.Stem == StemDirection.Up) != above;
 
@@ -96,10 +102,7 @@ internal static class ArticulationDrawer
 
     /// <summary>The same in the row beside a tab that stands alone, where y is without meaning.</summary>
     public static IEnumerable<Box> RoomsBesideTab(EventPlan e) =>
-        WideSigns(e.Event).Select(s => Ink.Centred(s.Name + "Above", e.Centre, 0, MarkRole.Articulation, e.Origin).Bounds);
-
-    private static IEnumerable<(Articulations Kind, string Name)> WideSigns(ScoreEvent note) =>
-        Signs.Where(s => s.Kind != Articulations.Staccato && !note.IsRest && note.Articulations.HasFlag(s.Kind));
+        e.Event.IsRest ? [] : SignsOf(e.Event).Where(s => s.Kind != Articulations.Staccato).Select(s => Ink.Centred(s.Name + "Above", e.Centre, 0, MarkRole.Articulation, e.Origin).Bounds);
 
     /// <summary>Draws articulations over a tab that stands alone, for a lower voice below it, the shortest marks nearest to the numbers.</summary>
     /// <param name="frame">The system.</param>
@@ -109,9 +112,8 @@ internal static class ArticulationDrawer
     {
         foreach (var e in frame.Events.Where(e => !e.Plan.Event.IsRest))
         {
-            foreach (var (kind, name) in Signs)
+            foreach (var (kind, name) in SignsOf(e.Plan.Event))
             {
-                if (!e.Plan.Event.Articulations.HasFlag(kind)) continue;
                 var above = e.Plan.Voice == 0;
                 var gap = kind == Articulations.Tenuto ? TabTenutoGap : Gap;
                 var mark = Ink.Centred(name + (above ? "Above" : "Below"), e.Centre, above ? -gap : bottomLine + gap, MarkRole.Articulation, e.Plan.Origin with { Staff = 1 });
@@ -133,7 +135,7 @@ internal static class ArticulationDrawer
     }
 
     // In the next space off the head; outside the staff a space away. Returns the step it took.
-    private static int Near(StaffCanvas canvas, PlacedEvent e, string name, bool above, int step)
+    private static int DrawNear(StaffCanvas canvas, PlacedEvent e, string name, bool above, int step)
     {
         if (!IsByHead(e.Plan, above))
         {
