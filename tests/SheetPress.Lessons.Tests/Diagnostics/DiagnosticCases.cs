@@ -113,6 +113,8 @@ internal static class DiagnosticCases
         (DiagnosticCodes.LengthOutOfRange, MarkedLesson.With("instrument:\n  base: bass-4\n  scale-length: «90 in»")),
         (DiagnosticCodes.NoBars, MarkedLesson.With("progression: \"«»\"")),
         (DiagnosticCodes.NoBars, MarkedLesson.With("progression: |\n  «# later\n»")),
+        (DiagnosticCodes.NoBars, MarkedLesson.With("progression: \"«|»\"")),
+        (DiagnosticCodes.NoBars, MarkedLesson.With("progression: |\n  «||\n»")),
         (DiagnosticCodes.EmptyBar, MarkedLesson.With("progression: |\n  Cm7 «| |» Fm7")),
         (DiagnosticCodes.EmptyBar, MarkedLesson.With("progression: Cm7 «|   |» Fm7")),
         (DiagnosticCodes.EmptyBar, MarkedLesson.With("progression: |\n  «| |» Cm7")),

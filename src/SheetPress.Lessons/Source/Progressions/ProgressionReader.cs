@@ -37,11 +37,12 @@ public static class ProgressionReader
     /// <param name="bag">Where problems go.</param>
     internal static Progression? Read(LocatedText text, Key key, Meter meter, KeyTransposition rekeying, DiagnosticBag bag)
     {
-        var tokens = new ProgressionScanner(bag.Source, bag).Scan(text);
-        var bars = new ProgressionParser(bag).Parse(tokens);
+        var found = bag.Items.Count;
+        var bars = new ProgressionParser(bag).Parse(new ProgressionScanner(bag.Source, bag).Scan(text));
         if (bars.IsEmpty)
         {
-            if (!tokens.Any(t => t.Kind is ProgressionTokenKind.Barline)) bag.Add(text.Span, ProgressionProblems.NoBars());
+            // A lone bar line has nothing on either side; two of them have been reported as an empty bar.
+            if (!bag.Items.Skip(found).Any(d => d.Severity == Severity.Error)) bag.Add(text.Span, ProgressionProblems.NoBars());
             return null;
         }
         if (bars.Length > MaximumBars)
