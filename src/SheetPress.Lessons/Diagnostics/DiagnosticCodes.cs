@@ -296,6 +296,12 @@ public static class DiagnosticCodes
     /// <summary>A last ending that goes back.</summary>
     public const string LastEndingRepeats = "last-ending-repeats";
 
+    /// <summary>A jump whose sign is missing.</summary>
+    public const string JumpWithoutGoal = "jump-without-goal";
+
+    /// <summary>A segno, coda, To Coda or Fine that no jump uses.</summary>
+    public const string SignWithoutJump = "sign-without-jump";
+
     // RhythmProblems
 
     /// <summary>A rhythm with nothing in it.</summary>

@@ -85,9 +85,9 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
             case DirectionKind.Coda: WriteMark(offset, () => xml.Empty("coda"), sound: ("coda", CodaName(++_codas))); break;
             case DirectionKind.Tempo: WriteMark(offset, () => WriteMetronome(direction), sound: SoundOf(direction.Tempo!)); break;
             case DirectionKind.DaCapo: WriteJump(direction.Text, "D.C.", offset, plan.Index == 0 ? ("dacapo", "yes") : ("dalsegno", StartName)); break;
-            case DirectionKind.DalSegno: WriteJump(direction.Text, "D.S.", offset, ("dalsegno", SegnoName(Math.Max(_segni, 1)))); break;
-            case DirectionKind.ToCoda: WriteJump(direction.Text, "To Coda", offset, ("tocoda", CodaName(_codas + 1))); break;
-            default: WriteJump(direction.Text, "Fine", offset, ("fine", "yes")); break;
+            case DirectionKind.DalSegno: WriteJump(direction.Text, "D.S.", offset, _segni > 0 ? ("dalsegno", SegnoName(_segni)) : null); break;
+            case DirectionKind.ToCoda: WriteJump(direction.Text, "To Coda", offset, _codas < Count(DirectionKind.Coda) ? ("tocoda", CodaName(_codas + 1)) : null); break;
+            default: WriteJump(direction.Text, "Fine", offset, EndsAtFine ? ("fine", "yes") : null); break;
         }
     }
 
@@ -129,7 +129,14 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
 
     private string Named(string kind, int count) => kind + XmlOutput.Number(plan.Index + 1) + (count == 1 ? "" : "-" + XmlOutput.Number(count));
 
-    private void WriteJump(string text, string usual, long offset, (string, string?) sound) =>
+    // A player stops at any Fine and is lost without a name that it is sent to: what leads nowhere is words alone.
+    private bool EndsAtFine => Directions.Any(d => d.Kind is DirectionKind.DaCapo or DirectionKind.DalSegno && !d.Text.EndsWith("Coda", StringComparison.OrdinalIgnoreCase));
+
+    private int Count(DirectionKind kind) => Directions.Count(d => d.Kind == kind);
+
+    private IEnumerable<Direction> Directions => plan.Score.Measures.SelectMany(m => m.Directions);
+
+    private void WriteJump(string text, string usual, long offset, (string, string?)? sound) =>
         WriteMark(offset, () => xml.Leaf("words", text.Length > 0 ? text : usual, ("font-weight", "bold")), sound: sound);
 
     private void WriteWords(string text, long offset, params (string, string?)[] style)

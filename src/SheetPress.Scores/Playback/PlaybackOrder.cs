@@ -5,7 +5,8 @@ namespace SheetPress.Scores;
 /// <summary>
 /// The order in which measures are played: repeats, endings, D.C., D.S., coda and fine followed. Common practice: a jump is taken
 /// once, at the end of its measure and after the repeats before it; after it repeats are not taken and the last ending is played,
-/// until the coda, where repeats count again; "Fine" and "To Coda" count only after a jump, at the end of their measure.
+/// until the coda, where repeats count again; "Fine" and "To Coda" count only after a jump, at the end of their measure. D.S. goes to the
+/// last segno before it, To Coda to the next coda; one that has none is passed over, so nothing is skipped that was not played.
 /// </summary>
 public static class PlaybackOrder
 {
@@ -55,7 +56,7 @@ public static class PlaybackOrder
             if (_afterJump)
             {
                 if (_mayEnd && Has(measure, DirectionKind.Fine)) return measures.Length;
-                if (_mayGoToCoda && Has(measure, DirectionKind.ToCoda) && IndexOf(DirectionKind.Coda) is { } coda)
+                if (_mayGoToCoda && Has(measure, DirectionKind.ToCoda) && CodaAfter(index) is { } coda)
                 {
                     _afterJump = false;
                     BeginSection(coda);
@@ -85,7 +86,7 @@ public static class PlaybackOrder
                 int? target = direction.Kind switch
                 {
                     DirectionKind.DaCapo => 0,
-                    DirectionKind.DalSegno => IndexOf(DirectionKind.Segno),
+                    DirectionKind.DalSegno => SegnoBefore(index),
                     _ => null,
                 };
                 if (target is not { } to || !_jumped.Add(index)) continue;
@@ -150,9 +151,15 @@ public static class PlaybackOrder
             return null;
         }
 
-        private int? IndexOf(DirectionKind kind)
+        private int? SegnoBefore(int index)
         {
-            for (var i = 0; i < measures.Length; i++) if (Has(measures[i], kind)) return i;
+            for (var i = index; i >= 0; i--) if (Has(measures[i], DirectionKind.Segno)) return i;
+            return null;
+        }
+
+        private int? CodaAfter(int index)
+        {
+            for (var i = index + 1; i < measures.Length; i++) if (Has(measures[i], DirectionKind.Coda)) return i;
             return null;
         }
 

@@ -102,6 +102,20 @@ public class MeasureTests
             .ShouldBe(["", "segno=start2", "fine=yes", "dalsegno=start2"]);
     }
 
+    // MusicXML 4.0, "sound": dalsegno and tocoda name a sign of the movement, and a player ends at any fine.
+    [Fact]
+    public void A_jump_that_leads_nowhere_is_words_alone()
+    {
+        var whole = SampleScores.Named("to-the-coda");
+        var lost = whole with { Measures = [.. whole.Measures.Select(m => m with { Directions = m.Directions.RemoveAll(d => d.Kind is DirectionKind.Segno or DirectionKind.Coda) })] };
+        var measures = Written.Measures(Written.Exercise(lost));
+        Sounds(measures).ShouldBe(["", "", "", "", ""]);
+        measures[3].Descendants("words").Single().Value.ShouldBe("D.S. al Coda");
+        var back = SampleScores.Named("back-to-the-start");
+        var open = back with { Measures = [.. back.Measures.Select(m => m with { Directions = m.Directions.RemoveAll(d => d.Kind == DirectionKind.DaCapo) })] };
+        Sounds(Written.Measures(Written.Exercise(open))).ShouldBe(["", "", ""]);
+    }
+
     [Fact]
     public void Names_of_signs_differ_between_exercises()
     {

@@ -38,6 +38,15 @@ public class PlaybackOrderTests
     // A sign that leads nowhere is passed over.
     [InlineData("A B!ds C", "ABC")]
     [InlineData("A B!to C!dc-coda", "ABCABC")]
+    [InlineData("A B!dc-coda @ C", "ABABC")]
+    [InlineData("A B!dc-fine C", "ABABC")]
+    [InlineData("A B!fine C", "ABC")]
+    [InlineData("A B!to C @ D", "ABCD")]
+    [InlineData("A B!ds C $ D", "ABCD")]
+    [InlineData("A @ B C!to D!dc-coda", "ABCDABCD")]
+    // Of several signs, the last segno before the jump and the next coda.
+    [InlineData("$ A B!ds $ C D!ds E", "ABABCDCDE")]
+    [InlineData("A!to B!dc-coda @ C $ D!to E!ds-coda @ F", "ABACDEDF")]
     // An ending that no pass reaches is passed over; a form that would be silent is played as written.
     [InlineData("2[ A ] B", "B")]
     [InlineData("2[ A ]", "A")]

@@ -169,7 +169,38 @@ public static class ProgressionProblems
     /// <summary>A last ending that goes back.</summary>
     public static Problem LastEndingRepeats() => Error(DiagnosticCodes.LastEndingRepeats, "This is the last ending, yet it goes back.", "Write | instead, or the ending that follows.");
 
+    /// <summary>A D.S. with no segno before it.</summary>
+    public static Problem NoSegno(string jump) =>
+        Lost($"'{jump}' goes back to a segno, and none stands before it.", "Write [segno] at the front of the bar to go back to, or D.C. in place of D.S. for the very start.");
+
+    /// <summary>A jump "al Fine" that meets no Fine.</summary>
+    public static Problem NoFine(string jump) =>
+        Lost($"'{jump}' ends at a Fine, and it comes to none.", $"Write [fine] in the bar to end with, or [{jump[..4]}] alone to play on to the last bar.");
+
+    /// <summary>A jump "al Coda" that meets no To Coda.</summary>
+    public static Problem NoToCoda(string jump, bool hasCoda) =>
+        Lost($"'{jump}' leaves for the coda at a To Coda, and it comes to none.", $"Write [to coda] in the bar to leave from{(hasCoda ? "" : ", and [coda] at the front of the bar to go to")}.");
+
+    /// <summary>A To Coda with no coda behind it.</summary>
+    public static Problem NoCoda() => Lost("This To Coda leads to a coda, and none follows.", "Write [coda] at the front of the bar to go to.");
+
+    /// <summary>A segno that no D.S. goes back to.</summary>
+    public static Problem UnusedSegno() => Unused("No D.S. goes back to this segno.", "Write [D.S.], [D.S. al Fine] or [D.S. al Coda] in the bar to go back from, or take the sign away.");
+
+    /// <summary>A Fine that no jump ends at.</summary>
+    public static Problem UnusedFine() => Unused("No jump ends at this Fine, so it is played past.", "Write [D.C. al Fine] or [D.S. al Fine] in the bar to go back from, or take it away.");
+
+    /// <summary>A To Coda that no jump leaves from.</summary>
+    public static Problem UnusedToCoda() => Unused("No jump leaves from this To Coda, so it is played past.", "Write [D.C. al Coda] or [D.S. al Coda] in the bar to go back from, or take it away.");
+
+    /// <summary>A coda that no To Coda leads to.</summary>
+    public static Problem UnusedCoda() => Unused("No To Coda leads to this coda.", "Write [to coda] in the bar to leave from, or take the sign away.");
+
     private static string Clause(string reason) => reason.Length > 1 && char.IsUpper(reason[0]) && (char.IsLower(reason[1]) || reason[1] == ' ') ? char.ToLowerInvariant(reason[0]) + reason[1..] : reason;
+
+    private static Problem Lost(string message, string advice) => new(DiagnosticCodes.JumpWithoutGoal, Severity.Warning, message, advice);
+
+    private static Problem Unused(string message, string advice) => new(DiagnosticCodes.SignWithoutJump, Severity.Warning, message, advice);
 
     private static Problem Error(string code, string message, string advice) => new(code, Severity.Error, message, advice);
 }

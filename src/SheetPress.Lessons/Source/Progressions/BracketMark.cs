@@ -47,13 +47,13 @@ internal sealed class BracketMark(DiagnosticBag bag)
         {
             bar.BreakBefore = true;
         }
-        else if (Jump(lower) is { } jump)
+        else if (Jump(lower) is var (kind, name))
         {
-            bar.EndMarks.Add(jump);
+            bar.EndMarks.Add(new(kind, name, token.Span));
         }
         else if (lower is "segno" or "coda")
         {
-            bar.StartMarks.Add((lower == "segno" ? DirectionKind.Segno : DirectionKind.Coda, ""));
+            bar.StartMarks.Add(new(lower == "segno" ? DirectionKind.Segno : DirectionKind.Coda, "", token.Span));
         }
         else
         {
@@ -104,7 +104,7 @@ internal sealed class BracketMark(DiagnosticBag bag)
         if (words.Length == 0) bag.Add(token.Span, ProgressionProblems.EmptyMark());
         else if (words.Length > 60) bag.Add(token.Span, ProgressionProblems.LongWords());
         else if (bar.Chords.Count > 0) bag.Add(token.Span, ProgressionProblems.MarkBehindChord(token.Text.Value));
-        else bar.StartMarks.Add((DirectionKind.Words, words));
+        else bar.StartMarks.Add(new(DirectionKind.Words, words, token.Span));
     }
 
     private void ReadRehearsal(ProgressionToken token, WrittenBar bar)
@@ -127,7 +127,7 @@ internal sealed class BracketMark(DiagnosticBag bag)
         }
         else
         {
-            bar.StartMarks.Add((DirectionKind.Rehearsal, text));
+            bar.StartMarks.Add(new(DirectionKind.Rehearsal, text, token.Span));
         }
     }
 

@@ -57,10 +57,10 @@ internal sealed class ProgressionBuilder(KeyTransposition rekeying, DiagnosticBa
     private static ImmutableArray<Direction> DirectionsOf(WrittenBar bar, Tempo? tempo, TempoEquation? equation, Fraction length)
     {
         var directions = ImmutableArray.CreateBuilder<Direction>();
-        foreach (var (kind, text) in bar.StartMarks) directions.Add(new Direction(Fraction.Zero, kind, text));
+        foreach (var mark in bar.StartMarks) directions.Add(new Direction(Fraction.Zero, mark.Kind, mark.Text));
         if (tempo is not null) directions.Add(Direction.OfTempo(Fraction.Zero, tempo));
         if (equation is not null) directions.Add(Direction.OfEquation(Fraction.Zero, equation));
-        foreach (var (kind, text) in bar.EndMarks) directions.Add(new Direction(length, kind, text));
+        foreach (var mark in bar.EndMarks) directions.Add(new Direction(length, mark.Kind, mark.Text));
         return directions.ToImmutable();
     }
 

@@ -51,6 +51,7 @@ public static class ProgressionReader
             return null;
         }
         RepeatChecker.Check(bars, bag);
+        JumpChecker.Check(bars, bag);
         return ProgressionAnalyser.Analyse(new ProgressionBuilder(rekeying, bag).Build(bars, key, meter));
     }
 }

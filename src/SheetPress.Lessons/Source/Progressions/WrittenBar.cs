@@ -10,6 +10,12 @@ namespace SheetPress.Lessons;
 /// <param name="Span">Where it stands, its beats included.</param>
 internal sealed record WrittenChord(LocatedText Text, Fraction? Beats, SourceSpan Span);
 
+/// <summary>A mark of a bar as it is written.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Text">Its words as they are printed; empty for a sign.</param>
+/// <param name="Span">Where it stands.</param>
+internal sealed record WrittenMark(DirectionKind Kind, string Text, SourceSpan Span);
+
 /// <summary>One bar as it is written.</summary>
 internal sealed class WrittenBar
 {
@@ -32,10 +38,10 @@ internal sealed class WrittenBar
     public Fraction? Pickup { get; set; }
 
     /// <summary>Marks at its start.</summary>
-    public List<(DirectionKind Kind, string Text)> StartMarks { get; } = [];
+    public List<WrittenMark> StartMarks { get; } = [];
 
     /// <summary>Marks at its end.</summary>
-    public List<(DirectionKind Kind, string Text)> EndMarks { get; } = [];
+    public List<WrittenMark> EndMarks { get; } = [];
 
     /// <summary>Whether a new system is wanted.</summary>
     public bool BreakBefore { get; set; }

@@ -77,7 +77,7 @@ public class ProgressionReaderTests
     [InlineData("[pickup 1.5 beats] G7 | Cm", "<4/4> G7:3/2 | Cm:4")]
     [InlineData("C | [new line] F", "<4/4> C:4 | <line> F:4")]
     [InlineData("[segno] C | F [to coda] | G [D.S. al Coda] | [coda] C [fine]", "<4/4> <Segno> C:4 | F:4 <ToCoda To Coda> | G:4 <DalSegno D.S. al Coda> | <Coda> C:4 <Fine Fine>")]
-    [InlineData("C | F | [d.c. al fine]", "<4/4> C:4 | F:4 <DaCapo D.C. al Fine>")]
+    [InlineData("C | F [fine] | G | [d.c. al fine]", "<4/4> C:4 | F:4 <Fine Fine> | G:4 <DaCapo D.C. al Fine>")]
     public void Reads(string written, string expected) => Read(written).ShouldBe(expected);
 
     // Ways that teachers write charts by hand, common practice.
@@ -125,6 +125,26 @@ public class ProgressionReaderTests
         ProgressionText.Of(progression).ShouldBe(expected);
         bag.HasErrors.ShouldBeFalse();
         bag.Items.Select(i => i.Code).ShouldBe(isSaid ? [DiagnosticCodes.SharesUnclear] : []);
+    }
+
+    // Jumps and signs that belong together, in every way that is common practice.
+    [Theory]
+    [InlineData("C | F [D.C.]")]
+    [InlineData("C [fine] | F [D.C.]")]
+    [InlineData("C [fine] | F [D.C. al Fine] | G")]
+    [InlineData("C | F [D.C. al Fine] | G [fine]")]
+    [InlineData("C | [segno] F | G [D.S.] | Am")]
+    [InlineData("C | [segno] F [fine] | G [D.S. al Fine]")]
+    [InlineData("C | [segno] F [D.S.] | [segno] G | Am [D.S.]")]
+    [InlineData("C [to coda] | F [D.C. al Coda] | [coda] G [fine]")]
+    [InlineData("C [to coda] | F [D.C.] | [coda] G")]
+    [InlineData("C | [segno] F [to coda] | G [D.S. al Coda] || [coda] Am")]
+    [InlineData("C | F | [fine]")]
+    public void Jumps_with_their_goals_are_not_reported(string written)
+    {
+        var bag = new DiagnosticBag(new SourceText("test.yaml", written));
+        ProgressionReader.Read(LocatedText.At(written, 0), Key.Parse("C major"), new Meter(4, 4), bag).ShouldNotBeNull();
+        bag.Items.ShouldBeEmpty();
     }
 
     // Any YAML for the same eight bars.
