@@ -128,6 +128,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             }
             if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, upward ? double.NegativeInfinity : tab.Top, tab.Right + right, tab.Bottom)));
         }
+        // A tie that ends here lies over or under the head: a slide into the next note keeps off it.
+        if (HasStaff && note.Tones.Any(t => t.TieStop)) boxes.Add(new LaneBox(Lane.Staff, new Box(e.Left, e.TopHead - SlideDrawer.Rise, e.Right, e.BottomHead + SlideDrawer.Rise)));
         if (note.SlideIn != LooseSlide.None) Room(SlideDrawer.Room, 0);
         if (note.SlideOut != LooseSlide.None || note.Connection == Connection.Slide) Room(0, SlideDrawer.Room);
         if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom);

@@ -70,13 +70,13 @@ internal sealed record EventPlan
     /// <summary>y of the lowest head.</summary>
     public double BottomHead => Heads[0].Y;
 
-    /// <summary>y of its end on a side: the free end of the stem where the stem points there, else the outer edge of the heads.</summary>
+    /// <summary>y of its end on a side: the free end of the stem and its flag where the stem points there, else the outer edge of the heads.</summary>
     /// <param name="above">The side.</param>
     /// <param name="stemTip">Free end of the stem.</param>
     public double Edge(bool above, double stemTip)
     {
         var edge = above ? TopHead - HalfHead : BottomHead + HalfHead;
         if (!HasStem || (Stem == StemDirection.Up) != above) return edge;
-        return above ? Math.Min(edge, stemTip) : Math.Max(edge, stemTip);
+        return above ? Math.Min(edge, Math.Min(stemTip, FlagBounds?.Top ?? stemTip)) : Math.Max(edge, Math.Max(stemTip, FlagBounds?.Bottom ?? stemTip));
     }
 }

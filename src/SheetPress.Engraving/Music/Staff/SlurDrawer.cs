@@ -88,13 +88,13 @@ internal static class SlurDrawer
         if (raised.Steps > ManySteps && !notes.Exists(e => e.Measure.Plan.HasTwoVoices))
         {
             var other = Raised(frame, canvas, voice, first, last, notes, !above);
-            if (other.Float + (notes.TrueForAll(e => e.IsUp != above) ? HeadSideWorth : 0) < raised.Float) raised = other;
+            if (other.Unease + (notes.TrueForAll(e => e.IsUp != above) ? HeadSideWorth : 0) < raised.Unease) raised = other;
         }
         canvas.Add(raised.Arc);
     }
 
-    // The arc on a side, by how many steps it had to be raised to clear what is under it, and how far its ends are from their notes in all.
-    private static (CurveMark Arc, int Steps, double Float) Raised(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int first, int last, List<PlacedEvent> notes, bool above)
+    // The arc on a side, by how many steps it had to be raised to clear what is under it, and how far its ends are from their notes and from level in all.
+    private static (CurveMark Arc, int Steps, double Unease) Raised(SystemFrame frame, StaffCanvas canvas, IReadOnlyList<PlacedEvent> voice, int first, int last, List<PlacedEvent> notes, bool above)
     {
         var (from, to) = (Math.Max(0, first), Math.Min(voice.Count - 1, last));
         var away = above ? -1 : 1;
@@ -129,7 +129,7 @@ internal static class SlurDrawer
             var arch = Math.Min(height + (HeightStep * (bulges + (2 * moves))), HighestArch * (end.X - start.X));
             found = Array.Find([Arched(0, 0, arch), .. arcs], IsClear) ?? (steps == MostSteps ? arcs[^1] : null);
         }
-        return (found, steps - 1, Math.Abs(found.Start.Y - startNote) + Math.Abs(found.End.Y - endNote));
+        return (found, steps - 1, Math.Abs(found.Start.Y - startNote) + Math.Abs(found.End.Y - endNote) + Math.Abs(found.End.Y - found.Start.Y));
     }
 
     private static bool IsInWay(Mark mark, double start, double end)

@@ -78,6 +78,22 @@ public class CrowdedNoteTests
         }
     }
 
+    // A slide from nowhere starts beyond the tie that ends at the note before, wherever its accidental reaches.
+    [Theory]
+    [InlineData("Ab2")]
+    [InlineData("Gb2")]
+    [InlineData("Fb2")]
+    public void A_slide_into_a_note_keeps_off_the_tie_before_it(string tied)
+    {
+        var bar = $"C2:1/2 {tied}:1 Bbb2:1/2!si {tied}:1 Cb3:1/2!si C2:1/2 ";
+        foreach (var width in (int[])[28, 34, 40, 70])
+        {
+            var systems = ScoreEngraver.Engrave(ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 4)), meter: "3/8", layout: StaffLayout.Staff), width, new EngravingOptions()).Systems;
+            systems.SelectMany(s => s.Of(MarkRole.Tie)).ShouldNotBeEmpty();
+            systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"at {width}");
+        }
+    }
+
     // A slide from a note whose flag hangs on its side keeps off it.
     [Theory]
     [InlineData("r:1/2 G2:1/2!sl A1:1 r:2")]
@@ -201,6 +217,15 @@ public class CrowdedNoteTests
     {
         var score = ScoreText.Parse("r:1/2 D3:1/4 E3:1/4 r:1 r:1/4 D3:1/4 E3:1/4 D3:1/4 r:1", layout: StaffLayout.Tab, lower: "E1:1 G1:1 F1:2");
         ScoreEngraver.Engrave(score, 70, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty();
+    }
+
+    // On the side of the stem a slur starts beyond the flag, which may hang lower than the stem.
+    [Fact]
+    public void A_slur_starts_beyond_the_flag()
+    {
+        var system = Drawn.System(ScoreText.Parse("C3:4", layout: StaffLayout.Staff, lower: "A1:1/8!ss r:1/8 r:1/4 r:1/2 A1:1!se r:2"));
+        var slur = (CurveMark)system.Of(MarkRole.Slur).Single();
+        slur.Start.Y.ShouldBeGreaterThan(system.Of(MarkRole.Flag)[0].Bounds.Bottom + 0.15);
     }
 
     // A phrase slur stands outside the tuplets and fingers of its notes.

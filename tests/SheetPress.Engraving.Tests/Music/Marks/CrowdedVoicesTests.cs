@@ -44,6 +44,17 @@ public class CrowdedVoicesTests
         (heads[^1].Bounds.Top - slur.End.Y).ShouldBeInRange(0.1, 1.2);
     }
 
+    // Handbook rule, from memory: a slur stands on the side of the heads where all stems agree, and does not fall steeply through the
+    // staff to the beam, though a high note before its end lifts it off its notes.
+    [Theory]
+    [InlineData("F2:4!ss | D3:1/8 E2:1/8!se B1:1/4 C#3:1/2 r:3")]
+    [InlineData("Gb2:4!ss | Cb3:1/8 Db2:1/8!se A1:1/4 C3:1/2 r:3")]
+    public void A_slur_is_not_driven_steeply_through_the_staff_by_a_high_note(string text)
+    {
+        var slur = (CurveMark)Drawn.System(ScoreText.Parse(text, layout: StaffLayout.Staff)).Of(MarkRole.Slur).Single();
+        slur.Bounds.Bottom.ShouldBeLessThan(0);
+    }
+
     // Handbook rule, from memory: the ends of a slur stay close to their notes, also where it leads over a leap.
     [Theory]
     [InlineData("E1:1!ss E3:1!se r:2", true)]
