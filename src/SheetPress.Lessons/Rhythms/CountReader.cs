@@ -9,7 +9,7 @@ namespace SheetPress.Lessons;
 /// brackets is silent, "1 (2) 3 4"; bars are parted by "|", or a new one starts at "1". Marks follow a colon: "1:thumb &amp;:ghost".
 /// A syllable other than a number falls on its first place behind the one before it. In compound meters the dotted beat is counted
 /// ("1 la li 2 la li"), or every eighth once a number is higher than there are dotted beats. Triplets of sixteenths are counted by the
-/// half beat, "1 trip let &amp; trip let", the sixteenths of a triplet with "ta", "1 ta trip ta let ta".
+/// half beat, "1 trip let &amp; trip let", in compound meters by the eighth, "1 trip let la trip let li"; the sixteenths of a triplet with "ta", "1 ta trip ta let ta".
 /// </summary>
 /// <param name="meter">The meter it is for.</param>
 /// <param name="bag">Where problems go.</param>
@@ -96,9 +96,11 @@ internal sealed class CountReader(Meter meter, DiagnosticBag bag)
     // How the beat is divided that begins with a word: what its other syllables mean depends on it.
     private BeatDivision DivisionFrom(ImmutableArray<LocatedText> words, int first)
     {
-        if (_isCompound) return BeatDivision.Dotted;
         var names = words.Skip(first + 1).TakeWhile(w => !BeginsBeat(w)).Select(NameOf).Append(NameOf(words[first])).ToHashSet();
-        if (!names.Contains("trip") && !names.Contains("let")) return BeatDivision.Halves;
+        var hasTriplet = names.Contains("trip") || names.Contains("let");
+        // Without a syllable for another third, "1 trip let" are the thirds themselves.
+        if (_isCompound) return hasTriplet && names.Overlaps(["la", "li", "&", "a"]) ? BeatDivision.TripletThirds : BeatDivision.Dotted;
+        if (!hasTriplet) return BeatDivision.Halves;
         return names.Contains("&") ? BeatDivision.TripletHalves : BeatDivision.Triplet;
     }
 

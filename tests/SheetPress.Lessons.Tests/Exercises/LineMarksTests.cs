@@ -140,6 +140,36 @@ public class LineMarksTests
         string.Join(' ', notes.Select(n => Counting.SyllableAmong(new Meter(4, 4), n.a, notes))).ShouldBe(expected);
     }
 
+    /// <summary>In compound meters each eighth is counted by itself (from memory, as halves of a simple beat are), and what is printed is read back.</summary>
+    [Fact]
+    public void Sixteenth_triplets_of_a_dotted_beat_are_read_back_as_they_are_counted()
+    {
+        var meter = new Meter(6, 8);
+        for (var kinds = 0; kinds < 27; kinds++)
+        {
+            var parts = new[] { (kinds / 9) + 1, (kinds / 3 % 3) + 1, (kinds % 3) + 1 };
+            var beat = parts.SelectMany((count, eighth) => Enumerable.Range(0, count).Select(i => new Fraction(eighth, 2) + new Fraction(i, 2 * count)));
+            List<Fraction> at = [.. beat, new Fraction(3, 2), new Fraction(3)];
+            var notes = at.Zip(at.Skip(1), (a, b) => (a, b)).ToList();
+            var counted = string.Join(' ', notes.Select(n => Counting.SyllableAmong(meter, n.a, notes) ?? "?"));
+            if (kinds == 26) counted.ShouldBe("1 trip let la trip let li trip let 2");
+            var bag = new DiagnosticBag(new SourceText("", counted));
+            RhythmReader.ReadCounts(LocatedText.At(counted, 0), meter, bag).ShouldNotBeNull(counted).Cells.Select(c => c.Start).ShouldBe(at.SkipLast(1), counted);
+        }
+    }
+
+    /// <summary>No settled practice (from memory): the number on the beat alone. A triplet of two eighths in 6/8 has no syllable within an eighth.</summary>
+    [Theory]
+    [InlineData("4/4", "s5 C2 C2 C2 C2 C2 q D2 h C2", "1 - - - - 2 3")]
+    [InlineData("4/4", "s7 C2 C2 C2 C2 C2 C2 C2 q D2 h C2", "1 - - - - - - 2 3")]
+    [InlineData("4/4", "t C2 C2 C2 C2 e D2 q D2 h C2", "1 - e - & 2 3")]
+    [InlineData("6/8", "e3 C2 C2 C2 e D2 q. C2", "1 - - li 2")]
+    public void Notes_without_a_usual_syllable_have_none(string meter, string line, string expected)
+    {
+        var events = Build(Lesson("C | F", $"line: {line} | {(meter == "6/8" ? "h." : "w")} C2\n    show: counts", "own-line", "bass-4", $"meter: {meter}\n")).Exercises[0].Score.Measures[0].Voices[0].Events;
+        string.Join(' ', events.Select(e => e.Count ?? "-")).ShouldBe(expected);
+    }
+
     [Fact]
     public void Simile_is_printed_as_a_sign_where_the_bar_is_the_same_and_written_out_where_it_is_not()
     {
