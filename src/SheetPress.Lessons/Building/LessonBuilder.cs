@@ -40,12 +40,12 @@ public static class LessonBuilder
         if (diagnostics.Items.Count(d => d.Severity == Severity.Error) > errorsBefore) return null;
         if (request.ShowCounts == true) (line, lower) = (line.Counted(lesson.Progression.Measures), lower?.Counted(lesson.Progression.Measures));
         if (Finger(context, line, lower) is not { } fingered) return null;
-        var title = request.Title ?? request.Style.Title;
+        var title = request.Title ?? request.Style.TitleIn(lesson.Progression);
         var header = new ScoreHeader
         {
             Id = FileName(number, title),
             Title = title,
-            Instruction = request.Instruction ?? request.Style.Instruction(request),
+            Instruction = request.Instruction ?? request.Style.InstructionIn(lesson.Progression, request),
             Instrument = lesson.Instrument,
             Tempo = request.Tempo ?? lesson.Tempo,
             Feel = (lesson.Meter.IsCompound ? null : request.Style.OwnFeel) ?? lesson.Feel,

@@ -19,6 +19,10 @@ public abstract class ExerciseStyle
     public abstract ImmutableArray<StyleOption> Options { get; }
     /// <summary>The one-line instruction on the page when the lesson gives none.</summary>
     public abstract string Instruction(ExerciseRequest request);
+    /// <summary>The title as it is true of a progression; differs from <see cref="Title"/> where a style is made for certain meters.</summary>
+    public virtual string TitleIn(Progression progression) => Title;
+    /// <summary>The instruction as it is true of a progression; empty for none.</summary>
+    public virtual string InstructionIn(Progression progression, ExerciseRequest request) => Instruction(request);
     /// <summary>A longer guide for the style's own page in the catalogue, plain text of up to 100 columns; empty for none.</summary>
     public virtual string Guide => "";
     /// <summary>The meter it is at home in, for its picture in the catalogue; null when any will do.</summary>

@@ -19,7 +19,7 @@ public class PatternTests
         pattern.ShouldNotBeNull();
         if (!pattern.Tones.IsEmpty) pattern.Lines.ShouldBeEmpty();
         pattern.Summary.ShouldEndWith(".");
-        pattern.Instruction.ShouldEndWith(".");
+        (pattern.Instruction + pattern.InOwnMeter).ShouldEndWith(".");
         ExerciseStyles.Find(Path.GetFileNameWithoutExtension(file)).ShouldNotBeNull().Title.ShouldBe(pattern.Title);
         // Each of its meters has a line and a fill of a whole bar for beginners, so that no bar has to be cut.
         foreach (var meter in pattern.Lines.Select(l => l.Meter).Distinct())
@@ -99,6 +99,36 @@ public class PatternTests
         var (line, diagnostics) = Generate(lesson, "lines:\n  - q R 5 8 5\n");
         LessonMaker.Degrees(lesson, line).ShouldBe("R 5 8 | R 5 8 | R");
         diagnostics.Items.Select(d => (d.Code, d.Severity)).ShouldBe([(DiagnosticCodes.OtherMeter, Severity.Warning)]);
+    }
+
+    // What a pattern says of its own bar is false of another; a title and an instruction that the lesson gives are the teacher's.
+    [Theory]
+    [InlineData("five-four", "5/4", "Five in a bar", "Count each group from one; the second one is as clear as the first.")]
+    [InlineData("five-four", "5/4 (2+3)", "Five in a bar", "Count each group from one; the second one is as clear as the first.")]
+    [InlineData("five-four", "4/4", "Five in a bar, cut to fit", "")]
+    [InlineData("odd-meters", "3/4", "Odd meters, cut to fit", "")]
+    [InlineData("waltz", "4/4", "Waltz, cut to fit", "")]
+    [InlineData("samba", "2/2", "Samba", "Every second beat is the heavy one; let the short notes lead to it.")]
+    [InlineData("second-line", "4/4", "Second line", "Loose and springy. The last two of the bar push you over the line.")]
+    [InlineData("second-line", "3/4", "Second line, cut to fit", "Loose and springy.")]
+    [InlineData("rock-eighths", "5/4", "Rock eighths, cut to fit", "Every eighth the same length and weight, right with the kick drum.")]
+    [InlineData("root-fifth", "7/8", "Roots and fifths", "Keep the shape under the hand: the fifth lies one string across and two frets up.")]
+    public void What_is_printed_is_true_of_the_meter(string style, string meter, string title, string instruction)
+    {
+        var source = new SourceText("test.yaml", $"title: Test\nkey: C\nmeter: {meter}\nprogression: C | F | C\nexercises:\n  - style: {style}\n  - style: {style}\n    title: Mine\n    instruction: My own.\n");
+        var bag = new DiagnosticBag(source);
+        var lesson = LessonReader.Read(source, bag).ShouldNotBeNull();
+        var scores = LessonBuilder.Build(lesson, bag).Exercises.Select(e => e.Score).ToList();
+        scores.Select(s => (s.Title, s.Instruction)).ShouldBe([(title, instruction), ("Mine", "My own.")]);
+    }
+
+    [Fact]
+    public void A_pattern_is_cut_as_soon_as_one_bar_has_a_meter_that_it_has_no_line_for()
+    {
+        var lesson = LessonMaker.Lesson([(new Meter(3, 4), ["C"]), (new Meter(5, 4), ["F"]), (new Meter(3, 4), ["C"])], Key.Parse("C major"), InstrumentCatalogue.All[0], 1);
+        var style = ExerciseStyles.Find("waltz").ShouldNotBeNull();
+        style.TitleIn(lesson.Progression).ShouldBe("Waltz, cut to fit");
+        style.InstructionIn(lesson.Progression, LessonMaker.Request("waltz")).ShouldBe("");
     }
 
     [Fact]

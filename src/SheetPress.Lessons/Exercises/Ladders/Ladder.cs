@@ -35,7 +35,7 @@ public static class Ladder
             LadderKind.Syncopation => Rhythms(plain, StraightToSyncopated(lesson.Meter)),
             _ => Positions(plain, lesson),
         };
-        var title = request.Title ?? request.Style.Title;
+        var title = request.Title ?? request.Style.TitleIn(lesson.Progression);
         return [.. steps.Select((s, i) => s.Request with { Title = string.Create(CultureInfo.InvariantCulture, $"{title}, step {i + 1} of {steps.Count}: {s.Name}") })];
     }
 

@@ -26,8 +26,10 @@ internal sealed record Pattern
     public required string Title { get; init; }
     /// <summary>One line for the list of styles.</summary>
     public string Summary { get; init; } = "";
-    /// <summary>The one-line instruction on the page.</summary>
+    /// <summary>The one-line instruction on the page: what is true in every meter.</summary>
     public string Instruction { get; init; } = "";
+    /// <summary>What more is true only in the meters that its lines are for.</summary>
+    public string InOwnMeter { get; init; } = "";
     /// <summary>The group in the catalogue.</summary>
     public string Group { get; init; } = "grooves";
     /// <summary>How pairs are played, where the pattern depends on it.</summary>
@@ -40,6 +42,12 @@ internal sealed record Pattern
     public ImmutableArray<PatternLine> Lines { get; init; } = [];
     /// <summary>Lines that lead into a new phrase.</summary>
     public ImmutableArray<PatternLine> Fills { get; init; } = [];
+
+    /// <summary>Whether lines of one meter are played in another: 2/2 is written like 4/4.</summary>
+    public static bool Alike(Meter a, Meter b) => a.MeasureLength == b.MeasureLength && a.IsCompound == b.IsCompound;
+
+    /// <summary>Whether it has lines for a meter.</summary>
+    public bool IsFor(Meter meter) => Lines.Any(l => Alike(l.Meter, meter));
 
     /// <summary>Whether its bars begin with what was struck before the bar line, as a tumbao's do.</summary>
     public bool IsTiedOver => !Lines.IsEmpty && Lines.All(l => l.Line.Notes is [{ IsHold: true }, ..]);

@@ -9,6 +9,7 @@ namespace SheetPress.Lessons;
 /// title: Bossa
 /// summary: Root and fifth in the rhythm of the bossa.
 /// instruction: Light and even, the same length for every note.
+/// in-own-meter: Lean on the one. # printed behind it where the lines fit the meter of the lesson
 /// meter: 4/4
 /// lines:                        # one for each length of chord: the longest that fits is taken
 ///   - q. R e 5 q. 5 e R
@@ -23,7 +24,7 @@ namespace SheetPress.Lessons;
 /// </summary>
 internal sealed class PatternReader(DiagnosticBag bag)
 {
-    private static readonly string[] Names = ["title", "summary", "instruction", "group", "meter", "feel", "families", "tones", "lines", "fills"];
+    private static readonly string[] Names = ["title", "summary", "instruction", "in-own-meter", "group", "meter", "feel", "families", "tones", "lines", "fills"];
     private static readonly string[] LineNames = ["line", "meter", "level", "over"];
     private static readonly (string, ThirdKind)[] Thirds = [("major", ThirdKind.Major), ("minor", ThirdKind.Minor)];
     private static readonly (string, Feel)[] Feels = [("straight", Feel.Straight), ("swing-eighths", Feel.SwingEighths), ("swing-sixteenths", Feel.SwingSixteenths)];
@@ -49,6 +50,7 @@ internal sealed class PatternReader(DiagnosticBag bag)
             Title = fields.Line("title", 120) ?? "",
             Summary = fields.Line("summary", 200) ?? "",
             Instruction = fields.Line("instruction", 300) ?? "",
+            InOwnMeter = fields.Line("in-own-meter", 300) ?? "",
             Group = fields.Choice("group", Groups.Select((g, i) => (g.Replace(' ', '-'), i)).ToArray()) is { } group ? Groups[group] : "grooves",
             Feel = fields.Choice("feel", Feels),
             Families = [.. families],

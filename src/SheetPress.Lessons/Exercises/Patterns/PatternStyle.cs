@@ -22,7 +22,9 @@ internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : Exercis
     public override ImmutableArray<StyleOption> Options => Pattern.Fills.IsEmpty ? [] : [FillEvery];
     public override Meter? HomeMeter => Pattern.Lines is [var first, ..] ? first.Meter : null;
     public override string? HomeInstrument => Pattern.Families is [var family, ..] ? InstrumentCatalogue.All.First(i => i.Family == family).Id : null;
-    public override string Instruction(ExerciseRequest request) => Pattern.Instruction;
+    public override string TitleIn(Progression progression) => IsAtHome(progression) ? Title : Title + ", cut to fit";
+    public override string Instruction(ExerciseRequest request) => string.Join(' ', new[] { Pattern.Instruction, Pattern.InOwnMeter }.Where(s => s.Length > 0));
+    public override string InstructionIn(Progression progression, ExerciseRequest request) => IsAtHome(progression) ? Instruction(request) : Pattern.Instruction;
 
     public override Line Generate(ExerciseContext context)
     {
@@ -55,6 +57,8 @@ internal sealed class PatternStyle(string name, Lazy<Pattern> pattern) : Exercis
         if (tiler.OddMeter is { } meter) context.Diagnostics.Add(context.Request.Span, PatternProblems.OtherMeter(Name, Meters(), meter.ToString()));
         return new WrittenLinePlayer(context, track, PlayerManner.Pattern).Play(placed, registers);
     }
+
+    private bool IsAtHome(Progression progression) => Pattern.Lines.IsEmpty || progression.Measures.All(m => Pattern.IsFor(m.Meter));
 
     private Line ByTones(ExerciseContext context)
     {

@@ -74,7 +74,7 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
         var most = atBarLine ? room : Fraction.Min(room, barRest);
         var usable = Usable(pattern.Lines, meter, step);
         // In a meter that it is not written for, the beginning of its longest line is the pattern; a shorter line is not.
-        if (!pattern.Lines.Any(l => Alike(l.Meter, meter)) && usable.Where(l => l.Line.Bars == 1).MaxBy(l => l.Line.Length) is { } longest) return longest;
+        if (!pattern.IsFor(meter) && usable.Where(l => l.Line.Bars == 1).MaxBy(l => l.Line.Length) is { } longest) return longest;
         var fitting = usable.Where(l => l.Line.Length <= most).ToList();
         if (fitting.Count == 0) return usable.MinBy(l => l.Line.Length)!;
         var length = fitting.Max(l => l.Line.Length);
@@ -112,7 +112,7 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
     // Lines of the meter, chord and level; of any meter where the pattern has none for this one, the easiest where all are too hard.
     private List<PatternLine> Usable(ImmutableArray<PatternLine> lines, Meter meter, HarmonyStep step)
     {
-        var ofMeter = lines.Where(l => Alike(l.Meter, meter)).ToList();
+        var ofMeter = lines.Where(l => Pattern.Alike(l.Meter, meter)).ToList();
         if (ofMeter.Exists(l => l.Meter.Equals(meter))) ofMeter.RemoveAll(l => !l.Meter.Groups.SequenceEqual(meter.Groups));
         if (ofMeter.Count == 0 && lines == pattern.Lines)
         {
@@ -129,9 +129,6 @@ internal sealed class PatternTiler(Pattern pattern, ExerciseContext context, Har
     }
 
     private static ThirdKind? ThirdOf(HarmonyStep step) => step.ChordDegree(3)?.Alteration switch { 0 => ThirdKind.Major, -1 => ThirdKind.Minor, _ => null };
-
-    // 2/2 is written like 4/4.
-    private static bool Alike(Meter a, Meter b) => a.MeasureLength == b.MeasureLength && a.IsCompound == b.IsCompound;
 
     // Where the next bar with a fill begins, so that no longer line runs over it.
     private Fraction NextFill(int index, Fraction start)
