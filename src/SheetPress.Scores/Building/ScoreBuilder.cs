@@ -34,23 +34,7 @@ public static class ScoreBuilder
             }
             measures.Add(measure);
         }
-        return TempoEquations.Solve(new Score
-        {
-            Id = header.Id,
-            Title = header.Title,
-            Instruction = header.Instruction,
-            Instrument = header.Instrument,
-            Tempo = header.Tempo,
-            Feel = header.Feel,
-            Layout = header.Layout,
-            ShowFingers = header.ShowFingers,
-            ShowDegrees = header.ShowDegrees,
-            ShowCounts = header.ShowCounts,
-            ShowRomans = header.ShowRomans,
-            ShowRhythm = header.ShowRhythm,
-            MeasuresPerSystem = header.MeasuresPerSystem,
-            Measures = measures.MoveToImmutable(),
-        });
+        return TempoEquations.Solve(new Score(header, measures.MoveToImmutable()));
     }
 
     private static Measure WithChanges(Measure measure, Line line, Fraction start)

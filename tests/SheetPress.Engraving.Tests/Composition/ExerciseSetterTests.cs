@@ -71,18 +71,16 @@ public class ExerciseSetterTests
     private static ExerciseContent Exercise() => new()
     {
         Number = "1",
-        Score = new Score
-        {
-            Id = "roots",
-            Title = "Roots on the beat",
-            Instruction = "Play the root of each chord and *let it ring*.",
-            Instrument = SampleHandout.Bass,
-            Tempo = new Tempo(92, new NoteValue(NoteBase.Quarter)),
-            Measures =
-            [
-                new Measure { Number = 1, Meter = new Meter(4, 4), Key = Key.Parse("C"), Length = new Fraction(4), Voices = [new Voice([], [])] },
-            ],
-        },
+        Score = new Score(
+            new ScoreHeader
+            {
+                Id = "roots",
+                Title = "Roots on the beat",
+                Instruction = "Play the root of each chord and *let it ring*.",
+                Instrument = SampleHandout.Bass,
+                Tempo = new Tempo(92, new NoteValue(NoteBase.Quarter)),
+            },
+            [new Measure { Number = 1, Meter = new Meter(4, 4), Key = Key.Parse("C"), Length = new Fraction(4), Voices = [new Voice([], [])] }]),
     };
 
     private static ImmutableArray<EngravedSystem> Systems(int count, double height) => [.. Enumerable.Range(0, count).Select(_ => System(height))];

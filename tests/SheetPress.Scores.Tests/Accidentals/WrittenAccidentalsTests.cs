@@ -63,14 +63,7 @@ public class WrittenAccidentalsTests
         accidentals[0, 1, 1, 0].ShouldBe(AccidentalSign.None);
     }
 
-    private static Score ScoreOf(params Measure[] measures) => new()
-    {
-        Id = "signs",
-        Title = "Signs",
-        Instrument = InstrumentCatalogue.Find("bass-4")!,
-        Tempo = new Tempo(80, new NoteValue(NoteBase.Quarter)),
-        Measures = [.. measures],
-    };
+    private static Score ScoreOf(params Measure[] measures) => new(Lines.Header, [.. measures]);
 
     private static Measure MeasureOf(Key key, int number, string text, bool firstIsTied)
     {

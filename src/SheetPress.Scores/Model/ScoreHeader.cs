@@ -1,7 +1,7 @@
 namespace SheetPress.Scores;
 
-/// <summary>What a score says about itself besides its measures; the properties mean what they mean on <see cref="Score"/>.</summary>
-public sealed record ScoreHeader
+/// <summary>What a score says about itself besides its measures.</summary>
+public record ScoreHeader
 {
     /// <summary>Name for files: lower-case words joined with hyphens.</summary>
     public required string Id { get; init; }
