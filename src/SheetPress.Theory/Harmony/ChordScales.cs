@@ -57,16 +57,29 @@ public static class ChordScales
         return ImmutableCollectionsMarshal.AsImmutableArray((ChordTone[])[new(lower, chord.NoteOf(lower)), new(upper, chord.NoteOf(upper))]);
     }
 
-    /// <summary>
-    /// A note of a scale as it is written beside a chord: where the scale has no natural fifth, the raised fifth of the chord is spelled as in
-    /// the chord. Common practice: the altered scale of F#7#5 has C double-sharp, not D.
-    /// </summary>
-    internal static NoteName Spelled(NoteName note, Scale scale, Chord chord)
+    /// <summary>The degrees of a scale over a chord of a quality: those that sound as a chord tone are named and spelled as the chord has them, within the octave.</summary>
+    /// <remarks>
+    /// Common practice (from memory): a reader who sees Db in G13b5 looks for Db in its scale, though the scale alone, lydian dominant,
+    /// would have C#; the altered scale of F#7#5 has C double-sharp, not D.
+    /// </remarks>
+    public static ImmutableArray<Degree> DegreesOver(this ScaleType scale, ChordQuality quality)
     {
-        var fifth = new Degree(5, 1);
-        if (!chord.Quality.Shape.FifthIs(1) || scale.Type.Sounds(new Degree(5).HalfSteps)) return note;
-        var spelled = chord.NoteOf(fifth);
-        return spelled.PitchClass == note.PitchClass ? spelled : note;
+        ArgumentNullException.ThrowIfNull(scale);
+        ArgumentNullException.ThrowIfNull(quality);
+        return [.. scale.Degrees.Select(d => AsIn(quality, d))];
+    }
+
+    /// <summary>A note of a scale as it is written beside a chord: a tone of the chord as in the chord.</summary>
+    internal static NoteName Spelled(NoteName note, Chord chord)
+    {
+        foreach (var tone in chord.Tones) if (tone.Note.PitchClass == note.PitchClass) return tone.Note;
+        return note;
+    }
+
+    private static Degree AsIn(ChordQuality quality, Degree degree)
+    {
+        foreach (var tone in quality.Degrees) if (tone.HalfSteps % 12 == degree.HalfSteps) return tone.Simple;
+        return degree;
     }
 
     private static Degree? StandIn(ChordShape shape, int number) => number switch

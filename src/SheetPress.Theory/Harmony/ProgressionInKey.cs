@@ -41,7 +41,7 @@ internal sealed class ProgressionInKey
     {
         var chord = place.Chord;
         var (scale, reason) = chooser.Choose(place);
-        ImmutableArray<NoteName> changed = [.. chooser.Changed(scale).Select(n => ChordScales.Spelled(n, scale, chord))];
+        ImmutableArray<NoteName> changed = [.. chooser.Changed(scale).Select(n => ChordScales.Spelled(n, chord))];
         var function = HarmonyWording.Fill(
             wording[leading ?? place.Function],
             "target", place.Target is { } target ? MarkedText.Mark(target) : "",

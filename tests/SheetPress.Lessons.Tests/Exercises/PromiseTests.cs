@@ -20,6 +20,21 @@ public class PromiseTests
         }
     }, iter: 60, print: t => EveryStyleTests.Print(t));
 
+    /// <summary>The run is written with the letters of the symbol over it: the flat fifth of G13b5 is no raised fourth.</summary>
+    [Theory]
+    [InlineData("G13b5", "Db")]
+    [InlineData("G7b5", "Db")]
+    [InlineData("G13#11", "C#")]
+    [InlineData("G13#9", "A#")]
+    [InlineData("Gm7#5", "D#")]
+    public void A_run_spells_the_tones_of_the_chord_as_the_symbol_does(string symbol, string tone)
+    {
+        var lesson = LessonMaker.Lesson($"{symbol} | {symbol} | C", key: "C major");
+        var names = LessonMaker.Generate(lesson, "scale-run").Notes.Where(n => n.Start < 8).SelectMany(n => n.Tones).Select(t => t.Pitch.Name).ToList();
+        names.ShouldContain(NoteName.Parse(tone));
+        names.ShouldAllBe(n => n.PitchClass != NoteName.Parse(tone).PitchClass || n == NoteName.Parse(tone));
+    }
+
     public static TheoryData<string> ScaleStyles => ["scale-run", "scale-patterns", "connected-scales", "notes-per-string", "octave-run", "scale-links", "extensions", "tone-cell"];
 
     [Theory]

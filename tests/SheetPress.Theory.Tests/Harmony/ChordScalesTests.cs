@@ -16,6 +16,46 @@ public class ChordScalesTests
         }
     }
 
+    // In a major and a minor key, alone and before the chord a fourth up: the scale of the moment is one of several.
+    [Theory]
+    [MemberData(nameof(Suffixes))]
+    public void Tones_of_a_chord_are_spelled_in_its_scale_as_in_the_chord(string suffix)
+    {
+        var quality = ChordQualities.All.Single(q => q.Suffix == suffix);
+        foreach (var root in (string[])["C", "F#", "Ab", "B"])
+        {
+            var chord = new Chord(NoteName.Parse(root), quality);
+            foreach (var tonic in (string[])["C major", "E minor"])
+            {
+                var key = Key.Parse(tonic);
+                foreach (var next in (Chord?[])[null, new Chord(chord.Root + Interval.PerfectFourth, ChordQualities.All[0])])
+                {
+                    var analysis = HarmonicAnalysis.Analyze([chord, next], key)[0]!;
+                    var missing = chord.Tones.Where(t => !analysis.ScaleNotes.Contains(t.Note)).Select(t => t.Note).ToList();
+                    if (missing.Count > 0) Assert.Fail($"{chord} in {tonic}, {analysis.Scale.Type.Name}: {string.Join(' ', analysis.ScaleNotes)}");
+                    analysis.ScaleNotes.Distinct().Count().ShouldBe(analysis.ScaleNotes.Length);
+                    analysis.ChangedNotes.ShouldAllBe(n => analysis.ScaleNotes.Contains(n));
+                }
+            }
+        }
+    }
+
+    // Letters from memory of how players write these chords: the flat fifth of a 13b5 stays flat in lydian dominant.
+    [Theory]
+    [InlineData("G13b5", "G A B Db D E F")]
+    [InlineData("G13#11", "G A B C# D E F")]
+    [InlineData("G9#5", "G A B C# D# F")]
+    [InlineData("G7#5", "G Ab A# B C# D# F")]
+    [InlineData("G7b5", "G Ab A# B Db Eb F")]
+    [InlineData("Cdim7", "C D Eb F Gb Ab Bbb B")]
+    [InlineData("G7#9", "G Ab A# B C# D E F")]
+    [InlineData("G7b9", "G Ab B C D Eb F")]
+    public void Scale_notes_take_the_spelling_of_the_chord(string chord, string notes)
+    {
+        var of = Chord.Parse(chord);
+        string.Join(' ', ChordScales.For(of.Quality)[0].DegreesOver(of.Quality).Select(of.NoteOf)).ShouldBe(notes);
+    }
+
     // Common practice.
     [Theory]
     [InlineData("maj7", "major")]

@@ -45,12 +45,12 @@ internal sealed class HarmonyStep
     /// <summary>Whether it goes on from the chord before, so that a line need not start anew with it.</summary>
     public bool Continues(HarmonyStep? before) => before is not null && before.End == Start && (Span.IsHeld || before.Chord == Chord);
 
-    /// <summary>Degrees of the scale over the chord, counted from the chord's root.</summary>
+    /// <summary>Degrees of the scale over the chord, counted from the chord's root, the chord's own as the chord has them.</summary>
     public ImmutableArray<Degree> Scale
     {
         get
         {
-            if (_scale.IsDefault) _scale = Span.Analysis is { } analysis ? ScaleOverChord.From(Chord.Root, analysis.Scale) : ScaleOverChord.FromKey(Chord, Key);
+            if (_scale.IsDefault) _scale = Span.Analysis is { } analysis ? analysis.Scale.Type.DegreesOver(Chord.Quality) : ScaleOverChord.FromKey(Chord, Key);
             return _scale;
         }
     }
@@ -89,10 +89,10 @@ internal sealed class HarmonyStep
         return compound;
     }
 
-    /// <summary>The scale's tone of a number within the octave, or null.</summary>
+    /// <summary>The scale's own tone of a number within the octave, or null: 6 over C7#5 is the flat sixth of its altered scale.</summary>
     public Degree? ScaleDegree(int number)
     {
-        foreach (var degree in Scale) if (degree.Number == number) return degree;
+        foreach (var degree in Span.Analysis?.Scale.Type.Degrees ?? Scale) if (degree.Number == number) return degree;
         return null;
     }
 
