@@ -108,8 +108,8 @@ internal sealed class BoundaryBuilder(Score score)
     // With both staves the meter stands in the upper one only.
     private void AddMeter(BoundaryPen pen, Meter meter, MarkOrigin origin)
     {
-        if (HasStaff) pen.Sign(0, MeterSigns.Of(meter, StaffSteps.Middle, origin));
-        else pen.Sign(1, MeterSigns.Of(meter, (score.Instrument.StringCount - 1) * FretNumbers.LineDistance / 2, origin with { Staff = 1 }));
+        if (HasStaff) pen.Sign(0, MeterSigns.OnStaff(meter, origin));
+        else pen.Sign(1, MeterSigns.OnTab(meter, score.Instrument.StringCount, origin with { Staff = 1 }));
     }
 
     private static void AddBarline(BoundaryPen pen, Barline barline)

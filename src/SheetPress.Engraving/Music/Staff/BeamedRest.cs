@@ -14,18 +14,7 @@ internal static class BeamedRest
     {
         if (rest.Plan.Marks.IsEmpty) return 0;
         var ink = rest.Plan.Marks[0].Bounds.Transform(1, rest.X, 0);
-        var beams = 1;
-        PlacedEvent? before = null;
-        foreach (var note in notes)
-        {
-            // The beams beside the rest, stubs included.
-            if (note.X > rest.X)
-            {
-                beams = Math.Max(before?.Plan.Event.Beams.Length ?? 1, note.Plan.Event.Beams.Length);
-                break;
-            }
-            before = note;
-        }
+        var beams = BeamsBeside(rest, notes);
         var depth = ((beams - 1) * (Ink.Defaults.BeamThickness + Ink.Defaults.BeamSpacing)) + (Ink.Defaults.BeamThickness / 2) + Gap;
         if (up)
         {
@@ -34,5 +23,19 @@ internal static class BeamedRest
         }
         var upper = Math.Min(line.At(ink.Left), line.At(ink.Right)) - depth;
         return Math.Min(0, Math.Floor(upper - ink.Bottom));
+    }
+
+    /// <summary>The most beams beside a rest inside a group, stubs included.</summary>
+    /// <param name="rest">The rest.</param>
+    /// <param name="notes">The notes of the group.</param>
+    public static int BeamsBeside(PlacedEvent rest, IReadOnlyList<PlacedEvent> notes)
+    {
+        PlacedEvent? before = null;
+        foreach (var note in notes)
+        {
+            if (note.X > rest.X) return Math.Max(before?.Plan.Event.Beams.Length ?? 1, note.Plan.Event.Beams.Length);
+            before = note;
+        }
+        return 1;
     }
 }

@@ -23,12 +23,8 @@ internal static class TabRhythm
     private const double NumberDotGap = 0.3;
     private const double NumberDotRise = 0.45;
 
-    // White between the outer line and a rest.
-    private const double RestGap = 0.3;
-
-    /// <summary>How far a rest moves away from a number on the outer line: to where the stems begin.</summary>
-    /// <param name="value">Its value. Whole and half rests stand there already: their own line is not to be taken for a string.</param>
-    public static double RestDrop(NoteValue value) => HasOwnLine(value) ? 0 : StemGap - RestGap;
+    // White between a rest and the beams over it.
+    private const double BeamGap = 0.3;
 
     /// <summary>y of the bottom line.</summary>
     public static double BottomLine(int strings) => (strings - 1) * FretNumbers.LineDistance;
@@ -50,18 +46,37 @@ internal static class TabRhythm
         return StemEnd(strings, above) + (meetsArc ? above ? -ArcRoom : ArcRoom : 0);
     }
 
+    /// <summary>How far the stems of a side have to reach further out, so that a rest under their beams has room between beams and tab.</summary>
+    /// <param name="rest">The rest.</param>
+    /// <param name="beams">Beams that pass over it.</param>
+    public static double MoreStem(EventPlan rest, int beams) => Math.Max(0, Ink.Glyph(RestName(rest.Event.Value)).Bounds.Height + BeamGap + Depth(beams) - StemLength);
+
+    /// <summary>How far a rest under beams moves from the middle of the stems towards the tab, to clear them.</summary>
+    /// <param name="rest">The rest.</param>
+    /// <param name="beams">Beams that pass over it.</param>
+    /// <param name="moreStem">How much further out the beams lie than stems usually end.</param>
+    public static double MoveFromBeams(EventPlan rest, int beams, double moreStem)
+    {
+        var height = Ink.Glyph(RestName(rest.Event.Value)).Bounds.Height;
+        return Math.Max(0, RestStart(height) + height + BeamGap + Depth(beams) - StemLength - moreStem);
+    }
+
     /// <summary>Stem (unless beamed or whole), flag, dots or rest of an event, on the side of its stem; beams are drawn apart.</summary>
-    public static ImmutableArray<Mark> MarksOf(EventPlan e, int strings, TextSizes sizes)
+    /// <param name="e">The event.</param>
+    /// <param name="strings">Strings of the tab.</param>
+    /// <param name="sizes">Sizes of text.</param>
+    /// <param name="moreStem">How much longer the stems are than usual.</param>
+    public static ImmutableArray<Mark> MarksOf(EventPlan e, int strings, TextSizes sizes, double moreStem = 0)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var value = e.Event.Value;
         var above = e.Stem == StemDirection.Up;
         if (e.Event.IsRest)
         {
-            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, RestEdge(value, strings, above));
+            if (!e.IsHidden && !e.IsCentred) AddRest(marks, e, above, strings);
             return marks.ToImmutable();
         }
-        var (start, end) = (StemStart(strings, above), StemEnd(e, strings));
+        var (start, end) = (StemStart(strings, above), StemEnd(e, strings) + (above ? -moreStem : moreStem));
         var half = Ink.Defaults.StemThickness / 2;
         var from = value.Base == NoteBase.Half ? start + ((end - start) * HalfShare) : start;
         if (e.HasStem)
@@ -83,33 +98,32 @@ internal static class TabRhythm
     /// <param name="e">The rest.</param>
     /// <param name="middle">x of the middle of the measure.</param>
     /// <param name="strings">Strings of the tab.</param>
-    public static GlyphMark CentredRest(EventPlan e, double middle, int strings) => Rest("restWholeLegerLine", middle, above: false, RestEdge(e.Event.Value, strings, above: false), e.Origin);
+    public static GlyphMark CentredRest(EventPlan e, double middle, int strings) => Rest("restWholeLegerLine", middle, above: false, strings, e.Origin);
 
-    private static double RestEdge(NoteValue value, int strings, bool above)
+    // Whole and half rests bring the line they hang from or sit on.
+    private static string RestName(NoteValue value) => value.Base switch
     {
-        var gap = HasOwnLine(value) ? StemGap : RestGap;
-        return above ? -gap : BottomLine(strings) + gap;
-    }
+        NoteBase.Whole => "restWholeLegerLine",
+        NoteBase.Half => "restHalfLegerLine",
+        _ => RestGlyphs.Name(value.Base, 0),
+    };
 
-    private static bool HasOwnLine(NoteValue value) => value.Base is NoteBase.Whole or NoteBase.Half;
+    // Thickness of beams over each other.
+    private static double Depth(int beams) => (beams * Ink.Defaults.BeamThickness) + ((beams - 1) * Ink.Defaults.BeamSpacing);
 
-    private static GlyphMark Rest(string name, double centre, bool above, double edge, MarkOrigin origin)
+    // Where the near end of a rest stands, from where the stems begin: rests stand at the middle of the stems, long ones begin with them.
+    private static double RestStart(double height) => Math.Max(0, (StemLength - height) / 2);
+
+    private static GlyphMark Rest(string name, double centre, bool above, int strings, MarkOrigin origin)
     {
         var bounds = Ink.Glyph(name).Bounds;
-        return Ink.Centred(name, centre, edge - (above ? bounds.Bottom : bounds.Top), MarkRole.Rest, origin);
+        var (near, start) = (StemStart(strings, above), RestStart(bounds.Height));
+        return Ink.Centred(name, centre, above ? near - start - bounds.Bottom : near + start - bounds.Top, MarkRole.Rest, origin);
     }
 
-    // Rests stand so near to the tab that beams pass beyond them.
-    private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, bool above, double edge)
+    private static void AddRest(ImmutableArray<Mark>.Builder marks, EventPlan e, bool above, int strings)
     {
-        // Whole and half rests bring the line they hang from or sit on.
-        var name = e.Event.Value.Base switch
-        {
-            NoteBase.Whole => "restWholeLegerLine",
-            NoteBase.Half => "restHalfLegerLine",
-            _ => RestGlyphs.Name(e.Event.Value.Base, 0),
-        };
-        var rest = Rest(name, e.Centre, above, edge, e.Origin);
+        var rest = Rest(RestName(e.Event.Value), e.Centre, above, strings, e.Origin);
         marks.Add(rest);
         AddDots(marks, e, rest.Bounds.Right + DotGap, rest.Position.Y - 0.5);
     }

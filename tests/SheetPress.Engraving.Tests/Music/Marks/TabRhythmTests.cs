@@ -162,4 +162,53 @@ public class TabRhythmTests
         letters.ShouldNotBeEmpty();
         letters.ShouldAllBe(m => m.Bounds.Top > row);
     }
+
+    // Beside the lines a rest would be read as something of the strings: rests stand where the stems stand.
+    [Theory]
+    [InlineData("E2:1/2 r:1/2 F2:1/4 r:1/4 F2:1/2 r:1 r:1", 1)]
+    [InlineData("r:2 E2:1 r:1", 0)]
+    [InlineData("r:1/8 E2:7/8 r:3", 0)]
+    [InlineData("E2:1/4 r:1/4 F2:1/4 F2:1/4 E2:3", 1)]
+    [InlineData("E2:1/8 r:1/8 F2:1/8 F2:1/8 E2:7/2", 1)]
+    public void Rests_stand_where_the_stems_stand(string text, int underBeams)
+    {
+        var system = Drawn.System(ScoreText.Parse(text, layout: StaffLayout.Tab));
+        var stems = Box.Around(system.Of(MarkRole.Stem).Select(m => m.Bounds));
+        var rests = system.Of(MarkRole.Rest);
+        rests.ShouldNotBeEmpty();
+        rests.ShouldAllBe(r => r.Bounds.Top > system.StaffBottom + 1);
+        rests.ShouldAllBe(r => r.Bounds.Bottom < stems.Bottom + 0.3);
+        rests.ShouldAllBe(r => Math.Abs((stems.Top + stems.Bottom - r.Bounds.Top - r.Bounds.Bottom) / 2) < 1.2);
+        var beams = system.Of(MarkRole.Beam);
+        rests.Count(r => beams.Any(b => b.Bounds.Left < r.Bounds.Left && r.Bounds.Right < b.Bounds.Right)).ShouldBe(underBeams);
+        beams.ShouldAllBe(b => rests.TrueForAll(r => r.Bounds.Left > b.Bounds.Right || r.Bounds.Right < b.Bounds.Left || b.Bounds.Top - r.Bounds.Bottom > 0.25));
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
+    // One group with shorter stems than the next looks like a mistake.
+    [Fact]
+    public void Stems_of_a_side_end_level_where_a_rest_needs_longer_ones()
+    {
+        var system = Drawn.System(ScoreText.Parse("E2:1/4 r:1/4 F2:1/4 F2:1/4 E2:1/2 F2:1/2 G2:1 A2:1", layout: StaffLayout.Tab));
+        system.Of(MarkRole.Stem).Select(m => m.Bounds.Bottom).Distinct().Count().ShouldBe(1);
+        system.Of(MarkRole.Beam).Max(m => m.Bounds.Bottom).ShouldBe(system.Of(MarkRole.Stem)[0].Bounds.Bottom, 0.05);
+    }
+
+    // No line of a tab parts the numbers of a meter, which are as high as two spaces of a staff each: white does.
+    [Theory]
+    [InlineData("bass-4", "5/4", "E2:5")]
+    [InlineData("bass-4", "12/8", "E2:6")]
+    [InlineData("bass-5", "7/8", "E2:7/2")]
+    [InlineData("guitar-6", "5/4", "E3:5")]
+    public void Numbers_of_a_meter_on_a_tab_do_not_run_together(string instrument, string meter, string text)
+    {
+        var system = Drawn.System(ScoreText.Parse(text, instrument, meter: meter, layout: StaffLayout.Tab));
+        var figures = system.Of(MarkRole.Meter);
+        var middle = (system.StaffTop + system.StaffBottom) / 2;
+        var (upper, lower) = (figures.Where(m => m.Bounds.Top < middle - 0.5).ToList(), figures.Where(m => m.Bounds.Bottom > middle + 0.5).ToList());
+        (upper.Count + lower.Count).ShouldBe(figures.Count);
+        (lower.Min(m => m.Bounds.Top) - upper.Max(m => m.Bounds.Bottom)).ShouldBeGreaterThan(0.2);
+        upper.Min(m => m.Bounds.Top).ShouldBeGreaterThan(system.StaffTop + 0.1);
+        lower.Max(m => m.Bounds.Bottom).ShouldBeLessThan(system.StaffBottom - 0.1);
+    }
 }
