@@ -9,6 +9,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     // Room that joins need beside their note, so that they can be seen.
     private const double TieRoom = 0.8;
     private const double ArcRoom = 0.8;
+    // Over a tab that stands alone the letter of an arc and an accent at its start stand side by side.
+    private const double SignedArcRoom = 2.4;
     private const double BendRoom = 1.6;
 
     // Signs in the middle of a measure keep this much white on each side.
@@ -116,7 +118,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         if (note.IsRest) return;
         // A tied note shows no number, but what joins it or leaves it starts beside its place.
         var tab = HasTab ? Box.Around(boxes.Where(b => b.Lane == Lane.Tab).Select(b => b.Box).Concat(FretNumbers.Of(e, sizes, showTied: true).Select(m => m.Bounds))) : Box.Empty;
-        void Room(double left, double right, bool staff = true, bool upward = false, bool beyondFlag = false)
+        void Room(double left, double right, bool staff = true, bool upward = false, bool beyondFlag = false, double? onTab = null)
         {
             if (HasStaff && staff)
             {
@@ -126,13 +128,15 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
                 if ((isSlide || beyondFlag) && e.Stem == StemDirection.Up && e.FlagBounds is { } flag) inkRight = Math.Max(inkRight, flag.Right);
                 boxes.Add(new LaneBox(Lane.Staff, new Box(inkLeft - left, e.TopHead - SlideDrawer.Rise, inkRight + right, e.BottomHead + SlideDrawer.Rise)));
             }
-            if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - left, upward ? double.NegativeInfinity : tab.Top, tab.Right + right, tab.Bottom)));
+            var (tabLeft, tabRight) = (left > 0 ? onTab ?? left : 0, right > 0 ? onTab ?? right : 0);
+            if (!tab.IsEmpty) boxes.Add(new LaneBox(Lane.Tab, new Box(tab.Left - tabLeft, upward ? double.NegativeInfinity : tab.Top, tab.Right + tabRight, tab.Bottom)));
         }
         // A tie that ends here lies over or under the head: a slide into the next note keeps off it.
         if (HasStaff && note.Tones.Any(t => t.TieStop)) boxes.Add(new LaneBox(Lane.Staff, new Box(e.Left, e.TopHead - SlideDrawer.Rise, e.Right, e.BottomHead + SlideDrawer.Rise)));
-        if (note.SlideIn != LooseSlide.None) Room(SlideDrawer.Room, 0);
-        if (note.SlideOut != LooseSlide.None || note.Connection == Connection.Slide) Room(0, SlideDrawer.Room);
-        if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom);
+        if (note.SlideIn != LooseSlide.None) Room(SlideDrawer.Room, 0, onTab: TabJoins.LooseRoom);
+        if (note.Connection == Connection.Slide) Room(0, SlideDrawer.Room, onTab: TabJoins.SlideRoom);
+        else if (note.SlideOut != LooseSlide.None) Room(0, SlideDrawer.Room, onTab: TabJoins.LooseRoom);
+        if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom, onTab: HasStaff || !ArticulationDrawer.RoomsBesideTab(e).Any() ? ArcRoom : SignedArcRoom);
         if (note.Tones.Any(t => t.TieStart)) Room(0, TieRoom, beyondFlag: twoVoices || e.Heads.Length > 1);
         // The arrow of a bend goes up past the strings above its own.
         if (note.BendHalfSteps is not null) Room(0, BendRoom, staff: !HasTab, upward: true);

@@ -13,6 +13,9 @@ internal static class ArticulationDrawer
     private const double Beside = 0.2;
     private const double FermataGap = 0.5;
 
+    // More white than on a staff, whose heads are smaller than the numbers on the outer line.
+    private const double TabGap = 0.45;
+
     // Near to a string a tenuto would be taken for a piece of its line, and over a number for a part of it.
     private const double TabTenutoGap = 0.6;
 
@@ -115,7 +118,7 @@ internal static class ArticulationDrawer
             foreach (var (kind, name) in SignsOf(e.Plan.Event))
             {
                 var above = e.Plan.Voice == 0;
-                var gap = kind == Articulations.Tenuto ? TabTenutoGap : Gap;
+                var gap = kind == Articulations.Tenuto ? TabTenutoGap : TabGap;
                 var mark = Ink.Centred(name + (above ? "Above" : "Below"), e.Centre, above ? -gap : bottomLine + gap, MarkRole.Articulation, e.Plan.Origin with { Staff = 1 });
                 var move = canvas.Place([mark], above, Gap, Beside, m => m.Role != MarkRole.Articulation, gap);
                 e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));

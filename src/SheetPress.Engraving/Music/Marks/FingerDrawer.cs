@@ -8,6 +8,7 @@ internal static class FingerDrawer
 {
     // White to the staff or note, and between the numerals of a chord.
     private const double Gap = 0.3;
+    private const double TabGap = 0.45;
     private const double StackGap = 0.2;
 
     // White to a stem beside the numeral: more than there is beside the stem of its own note, so that a numeral
@@ -52,7 +53,7 @@ internal static class FingerDrawer
     {
         var stacks = events.Select(e => (Event: e, Marks: Stack(e.Plan.Event, e.Centre, edge, above, e.Plan.Origin with { Staff = staff }))).Where(s => s.Marks.Count > 0).ToList();
         if (stacks.Count == 0) return;
-        var move = canvas.Place([.. stacks.SelectMany(s => s.Marks)], above, Gap, beside, IsReadWith, ReadGap);
+        var move = canvas.Place([.. stacks.SelectMany(s => s.Marks)], above, staff == 0 ? Gap : TabGap, beside, IsReadWith, ReadGap);
         foreach (var (e, marks) in stacks)
         {
             foreach (var mark in marks) e.AddArticulation(above, mark.Bounds.Transform(1, 0, move));

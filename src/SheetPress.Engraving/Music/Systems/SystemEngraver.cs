@@ -16,6 +16,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
     private const double SidePadding = 0.3;
 
     private readonly TextSizes _sizes = new(options.StaffSpace);
+    private readonly bool _hasPops = score.Measures.SelectMany(m => m.Voices).SelectMany(v => v.Events).Any(e => e.Stroke == Stroke.Pop);
 
     private bool HasStaff => score.Layout != StaffLayout.Tab;
     private bool HasTab => score.Layout is StaffLayout.StaffAndTab or StaffLayout.Tab;
@@ -80,7 +81,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
             TabRhythmDrawer.Draw(frame, canvas, Strings, _sizes);
             TabTies.Draw(frame, canvas, Strings, _sizes);
         }
-        var letters = TabJoins.Draw(frame, canvas, bottom, _sizes);
+        var letters = TabJoins.Draw(frame, canvas, bottom, _sizes, _hasPops);
         BendDrawer.DrawOnTab(frame, canvas, _sizes);
         if (!HasStaff)
         {

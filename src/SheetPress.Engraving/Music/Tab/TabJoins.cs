@@ -5,13 +5,22 @@ namespace SheetPress.Engraving;
 /// <summary>Draws what joins fret numbers: slides as slanted lines, hammer-ons and pull-offs as arcs with a small letter.</summary>
 internal static class TabJoins
 {
+    /// <summary>Room for a slide to the next number, so long that it is seen between numbers of two digits.</summary>
+    public const double SlideRoom = 2;
+
+    /// <summary>Room for a slide from or to nowhere, so that a piece of the string is seen between its free end and the next number.</summary>
+    public const double LooseRoom = 1.75;
+
     private const double LineThickness = 0.16;
 
     // A slide on one string rises or falls by this much either side of its line.
-    private const double SlideRise = 0.4;
+    private const double SlideRise = 0.5;
     private const double SlideGap = 0.25;
-    private const double LooseLength = 1.1;
-    private const double LooseRise = 0.55;
+
+    // One from or to nowhere leaves its line to one side, half the way to the next: across its line it would seem to lead to the next number.
+    private const double LooseLength = 1;
+    private const double LooseStart = 0.15;
+    private const double LooseRise = 0.85;
 
     // A loose slide is moved in such steps, at most so far, where it would touch a number on the next string.
     private const double ClearStep = 0.1;
@@ -35,8 +44,9 @@ internal static class TabJoins
     /// <param name="canvas">The tab.</param>
     /// <param name="bottomLine">y of its bottom line.</param>
     /// <param name="sizes">Sizes of text.</param>
+    /// <param name="besidePops">Whether notes of the exercise are popped: a single P at an arc would be read as one of their letters.</param>
     /// <returns>The box around the letters of all arcs; empty where there are none.</returns>
-    public static Box Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)
+    public static Box Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes, bool besidePops)
     {
         var letters = new List<(RowItem Letter, double Y, bool Above)>();
         foreach (var voice in frame.Voices)
@@ -53,10 +63,10 @@ internal static class TabJoins
                         DrawSlide(canvas, e, voice[i + 1], sizes);
                         break;
                     case Connection.HammerOn:
-                        DrawArc(frame, canvas, e, voice[i + 1], "H", sizes, letters);
+                        DrawArc(frame, canvas, e, voice[i + 1], besidePops ? "HO" : "H", sizes, letters);
                         break;
                     case Connection.PullOff:
-                        DrawArc(frame, canvas, e, voice[i + 1], "P", sizes, letters);
+                        DrawArc(frame, canvas, e, voice[i + 1], besidePops ? "PO" : "P", sizes, letters);
                         break;
                     default:
                         break;
@@ -109,13 +119,13 @@ internal static class TabJoins
             var y = FretNumbers.LineY(position.String);
             if (e.Plan.Event.SlideIn != LooseSlide.None && !isReached)
             {
-                var from = e.Plan.Event.SlideIn == LooseSlide.Below ? LooseRise : -LooseRise;
-                DrawClear(canvas, Slide(box.Left - SlideGap - LooseLength, y + from, box.Left - SlideGap, y - (from / 2), e.Plan.Origin), -ClearStep);
+                var side = e.Plan.Event.SlideIn == LooseSlide.Below ? 1 : -1;
+                DrawClear(canvas, Slide(box.Left - SlideGap - LooseLength, y + (side * LooseRise), box.Left - SlideGap, y + (side * LooseStart), e.Plan.Origin), -ClearStep);
             }
             if (e.Plan.Event.SlideOut != LooseSlide.None && e.Plan.Event.Connection != Connection.Slide)
             {
-                var to = e.Plan.Event.SlideOut == LooseSlide.Below ? LooseRise : -LooseRise;
-                DrawClear(canvas, Slide(box.Right + SlideGap, y - (to / 2), box.Right + SlideGap + LooseLength, y + to, e.Plan.Origin), ClearStep);
+                var side = e.Plan.Event.SlideOut == LooseSlide.Below ? 1 : -1;
+                DrawClear(canvas, Slide(box.Right + SlideGap, y + (side * LooseStart), box.Right + SlideGap + LooseLength, y + (side * LooseRise), e.Plan.Origin), ClearStep);
             }
         }
     }
