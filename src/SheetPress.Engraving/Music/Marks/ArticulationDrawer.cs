@@ -19,8 +19,8 @@ internal static class ArticulationDrawer
     // Near to a string a tenuto would be taken for a piece of its line, and over a number for a part of it.
     private const double TabTenutoGap = 0.6;
 
-    // In the staff a sign keeps this much white from ties, accidentals and the notes beside its own.
-    private const double InkGap = 0.16;
+    // In the staff a sign keeps this much white from ties, accidentals and the notes beside its own, enough on a staff set a fifth smaller too.
+    private const double InkGap = 0.19;
 
     private const string Tenuto = "articTenuto";
 
