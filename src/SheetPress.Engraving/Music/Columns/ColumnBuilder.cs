@@ -139,7 +139,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         if (note.Connection is Connection.HammerOn or Connection.PullOff) Room(0, ArcRoom, onTab: HasStaff || !ArticulationDrawer.RoomsBesideTab(e).Any() ? ArcRoom : SignedArcRoom);
         if (note.Tones.Any(t => t.TieStart)) Room(0, TieRoom, beyondFlag: twoVoices || e.Heads.Length > 1);
         // The arrow of a bend goes up past the strings above its own.
-        if (note.BendHalfSteps is not null) Room(0, BendRoom, staff: !HasTab, upward: true);
+        if (note.BendHalfSteps is not null) Room(0, BendRoom + BendDrawer.Aside(e, events), staff: !HasTab, upward: true);
     }
 
     private void AddRows(ImmutableArray<LaneBox>.Builder boxes, List<EventPlan> events, Fraction onset)

@@ -14,6 +14,9 @@ internal static class BendDrawer
     private const double TextGap = 0.25;
     private const double Gap = 0.4;
 
+    // Where both voices bend at once the arrow of the lower stands this much further off, its amount beside that of the upper.
+    private const double SecondAside = 2.6;
+
     // White to what crosses the arrow, and into how many pieces it is parted to find the place.
     private const double CrossingGap = 0.25;
     private const int Pieces = 40;
@@ -26,9 +29,10 @@ internal static class BendDrawer
             if (e.Plan.Event.BendHalfSteps is not { } amount || NumberEnd(e, sizes) is not { } from) continue;
             var origin = e.Plan.Origin with { Staff = 1 };
             var (x, y) = (from.X + Start, from.Y);
+            var arrow = x + Width + Aside(e.Plan, e.Measure.Plan.Voices.SelectMany(v => v.Events));
             var tip = Math.Min(-Rise, y - (2 * Rise));
-            foreach (var mark in Arrow(x, y, tip, origin).ToList()) canvas.AddAll(mark is CurveMark curve ? Interrupted(canvas, curve) : [mark]);
-            var text = Text(amount, x + Width, tip, sizes, origin).ToList();
+            foreach (var mark in Arrow(x, y, arrow, tip, origin).ToList()) canvas.AddAll(mark is CurveMark curve ? Interrupted(canvas, curve) : [mark]);
+            var text = Text(amount, arrow, tip, sizes, origin).ToList();
             var aside = BarlineRoom.Move(frame, Box.Around(text.Select(m => m.Bounds)));
             canvas.Place([.. text.Select(m => m.Transform(1, aside, 0))], above: true, TextGap);
         }
@@ -41,10 +45,16 @@ internal static class BendDrawer
         {
             if (e.Plan.Event.BendHalfSteps is not { } amount || e.Plan.Heads.IsEmpty) continue;
             const double tip = -Gap - (2 * Rise);
-            List<Mark> marks = [.. Arrow(e.Centre, -Gap, tip, e.Plan.Origin), .. Text(amount, e.Centre + Width, tip, sizes, e.Plan.Origin)];
+            List<Mark> marks = [.. Arrow(e.Centre, -Gap, e.Centre + Width, tip, e.Plan.Origin), .. Text(amount, e.Centre + Width, tip, sizes, e.Plan.Origin)];
             canvas.Place(marks, above: true, Gap);
         }
     }
+
+    /// <summary>How much further than others the arrow of a bent note stands from its number: beside that of a note of the upper voice that is bent with it.</summary>
+    /// <param name="e">The note.</param>
+    /// <param name="events">All events of its measure.</param>
+    public static double Aside(EventPlan e, IEnumerable<EventPlan> events) =>
+        events.Any(o => o.Voice < e.Voice && o.Event.Onset == e.Event.Onset && o.Event.BendHalfSteps is not null) ? SecondAside : 0;
 
     // The arrow is broken where a slide or a tie of the other voice passes.
     private static List<Mark> Interrupted(StaffCanvas canvas, CurveMark arrow)
@@ -63,11 +73,10 @@ internal static class BendDrawer
         return parts;
     }
 
-    private static IEnumerable<Mark> Arrow(double x, double y, double tip, MarkOrigin origin)
+    private static IEnumerable<Mark> Arrow(double x, double y, double arrow, double tip, MarkOrigin origin)
     {
-        var arrow = x + Width;
         var end = tip + ArrowLength;
-        yield return new CurveMark(new Point(x, y), new Point(x + (Width * 0.8), y), new Point(arrow, y + ((end - y) * 0.4)), new Point(arrow, end), Thickness, Thickness) { Role = MarkRole.Technique, Origin = origin };
+        yield return new CurveMark(new Point(x, y), new Point(x + ((arrow - x) * 0.8), y), new Point(arrow, y + ((end - y) * 0.4)), new Point(arrow, end), Thickness, Thickness) { Role = MarkRole.Technique, Origin = origin };
         ImmutableArray<Point> corners = [new(arrow - (ArrowWidth / 2), end), new(arrow + (ArrowWidth / 2), end), new(arrow, tip)];
         yield return new PolygonMark(corners) { Role = MarkRole.Technique, Origin = origin };
     }

@@ -54,6 +54,19 @@ public class LowerVoiceMarksTests
         Mark Only(int voice) => slurs[voice].ShouldHaveSingleItem();
     }
 
+    // Notes of both voices that are bent at once have an arrow each, with its amount over it.
+    [Theory]
+    [InlineData("A3:1!b3 C4:1 E4:2", "C3:1!b2 G3:1 C3:2")]
+    [InlineData("A3:1!b1 C4:1 A3:1/2!b2 r:3/2", "C3:1!b1 G3:1 C3:1/2!b4 r:3/2")]
+    public void Arrows_of_two_bends_at_once_stand_side_by_side(string upper, string lower)
+    {
+        var system = System(StaffLayout.StaffAndTab, upper, lower);
+        var tips = system.Of(MarkRole.Technique).OfType<PolygonMark>().ToLookup(m => m.Origin.Voice, m => m.Bounds.Left);
+        tips[0].ShouldNotBeEmpty();
+        tips[0].Zip(tips[1], (a, b) => b - a).ShouldAllBe(d => d > 2);
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
     // Handbook practice, from memory: at the end of a stem a staccato dot alone stands over the stem, other signs over the head.
     [Fact]
     public void At_the_end_of_a_stem_only_a_staccato_dot_stands_over_the_stem()
