@@ -7,6 +7,10 @@ internal static class DiagramRows
 {
     private const double Gap = 8;
     private const double RowGap = 5;
+    // Upright diagrams of one run show as many frets as the longest of them, so that they and their captions end level; but none is
+    // made longer than by this many.
+    private const int MostMoreFrets = 2;
+
     // Diagrams side by side may press their frets together this far, in millimetres a fret on average.
     private const double NarrowestFret = 8.4;
 
@@ -74,9 +78,10 @@ internal static class DiagramRows
         (diagram.LastFret - diagram.FirstFret + 1) * Math.Max(NarrowestFret, NeckParts.LeastFret(diagram, style));
 
     // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other.
-    private static ImmutableArray<DiagramRow> Grid(ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style)
+    private static ImmutableArray<DiagramRow> Grid(ReadOnlySpan<NeckDiagram> run, int first, PageStyle style)
     {
-        var upright = diagrams[0].Upright;
+        var upright = run[0].Upright;
+        var diagrams = upright ? Level(run) : run;
         var most = 1;
         var sides = Sides(diagrams, style);
         var figures = upright ? Draw(diagrams, first, style, style.TextWidth, sides) : [];
@@ -91,6 +96,19 @@ internal static class DiagramRows
         // Only what stands before the necks of the first column keeps them from the margin.
         var left = NeckLeft(starts[..^1].Select(start => figures[start]));
         return [.. Enumerable.Range(0, rowCount).Select(i => Row(figures.AsSpan()[starts[i]..starts[i + 1]], left, pitch))];
+    }
+
+    private static NeckDiagram[] Level(ReadOnlySpan<NeckDiagram> diagrams)
+    {
+        var longest = 0;
+        foreach (var diagram in diagrams) longest = Math.Max(longest, diagram.LastFret - diagram.FirstFret);
+        var level = diagrams.ToArray();
+        foreach (ref var diagram in level.AsSpan())
+        {
+            var last = diagram.FirstFret + longest;
+            if (last <= diagram.LastFret + MostMoreFrets && last <= diagram.Instrument.PlayableFrets) diagram = diagram with { LastFret = last };
+        }
+        return level;
     }
 
     // Each figure's marks carry its number beside that of their dot, so that one that runs into another can be told from its own parts.

@@ -14,8 +14,9 @@ internal static class NeckParts
     internal static ImmutableArray<NeckDiagram> Of(NeckDiagram diagram, PageStyle style)
     {
         var frets = diagram.LastFret - diagram.FirstFret + 1;
-        var most = Math.Max(1, (int)((style.TextWidth - NeckFrame.Sides(diagram, style.Diagram)) / LeastFret(diagram, style)));
-        if (diagram.Upright || frets <= most) return [diagram];
+        var (room, leastFret) = (style.TextWidth - NeckFrame.Sides(diagram, style.Diagram), LeastFret(diagram, style));
+        if (diagram.Upright || frets * leastFret <= room) return [diagram];
+        var most = Math.Max(1, (int)(room / leastFret));
         var count = (frets + most - 1) / most;
         var parts = ImmutableArray.CreateBuilder<NeckDiagram>(count);
         var first = diagram.FirstFret;

@@ -151,4 +151,29 @@ public class DiagramRowsTests
         foreach (var d in box.Drawings) foreach (var mark in d.Drawing.Marks) if (mark.Ink > 0) ink = ink.Union(mark.Bounds.Transform(d.Scale, d.X, d.Y));
         return ink;
     }
+
+    // A stretch of the neck where a scale has no note at all.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_neck_without_dots_is_drawn(bool upright)
+    {
+        var empty = new NeckDiagram { Instrument = Guitar, FirstFret = 4, LastFret = 4, Upright = upright, Caption = "nothing here" };
+        DiagramRows.Make([empty], Style).ShouldHaveSingleItem().Drawings.ShouldHaveSingleItem();
+    }
+
+    // Common practice: grips side by side show the same number of frets, and what stands under them is level.
+    [Fact]
+    public void Upright_diagrams_side_by_side_end_level()
+    {
+        static NeckDiagram Grip(int first, int last) => NeckDiagrams.ChordTones(Guitar, Chord.Parse("Em7"), first, last) with { Upright = true, EvenFrets = true, Caption = "grip" };
+        double[] Bottoms(params NeckDiagram[] diagrams) => [.. DiagramRows.Make([.. diagrams], Style).ShouldHaveSingleItem().Drawings.Select(d => d.Y + d.Drawing.Marks.OfType<TextMark>().Max(m => m.Bounds.Bottom))];
+        var bottoms = Bottoms(Grip(1, 4), Grip(5, 9), Grip(7, 10));
+        bottoms.Max().ShouldBe(bottoms.Min(), 0.01);
+        // None is drawn out to twice what it shows, or beyond the neck.
+        bottoms = Bottoms(Grip(1, 4), Grip(1, 12));
+        bottoms[0].ShouldBeLessThan(bottoms[1] - 10);
+        bottoms = Bottoms(Grip(1, 5), Grip(Guitar.PlayableFrets - 3, Guitar.PlayableFrets));
+        bottoms[1].ShouldBeLessThan(bottoms[0] - 2);
+    }
 }
