@@ -51,6 +51,7 @@ public static class LessonBuilder
             Feel = (lesson.Meter.IsCompound ? null : request.Style.OwnFeel) ?? lesson.Feel,
             Layout = request.Layout,
             ShowFingers = request.ShowFingers ?? context.Level <= FingersUpToLevel,
+            ShowStrings = request.ShowStrings ?? request.Style.IsAboutPlaces,
             ShowDegrees = request.ShowDegrees ?? context.Level <= DegreesUpToLevel,
             ShowCounts = request.ShowCounts ?? line.Notes.Any(n => n.Count is not null),
             ShowRomans = request.ShowRomans ?? false,

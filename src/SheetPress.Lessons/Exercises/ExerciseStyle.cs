@@ -29,6 +29,8 @@ public abstract class ExerciseStyle
     public virtual Meter? HomeMeter => null;
     /// <summary>The instrument it is at home on, for its picture in the catalogue; null when any will do.</summary>
     public virtual string? HomeInstrument => null;
+    /// <summary>Whether its point is where on the neck the notes are, so that a staff alone has to say on which string.</summary>
+    public virtual bool IsAboutPlaces => false;
     /// <summary>How pairs are played in this style whatever the lesson's feel; null to follow the lesson.</summary>
     public virtual Feel? OwnFeel => null;
     /// <summary>What makes no sense together in a request: the option to point at and what to say; null when all is well.</summary>

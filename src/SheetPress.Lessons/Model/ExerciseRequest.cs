@@ -33,6 +33,8 @@ public sealed record ExerciseRequest
     public StaffLayout Layout { get; init; }
     /// <summary>Whether to show fretting fingers; null for the style's and level's choice.</summary>
     public bool? ShowFingers { get; init; }
+    /// <summary>Whether a staff alone shows the numbers of strings; null likewise.</summary>
+    public bool? ShowStrings { get; init; }
     /// <summary>Whether to show degree names; null likewise.</summary>
     public bool? ShowDegrees { get; init; }
     /// <summary>Whether to show counting syllables; null likewise (shown when the rhythm was counted).</summary>

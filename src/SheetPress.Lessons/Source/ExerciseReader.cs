@@ -34,6 +34,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
     private enum Row
     {
         Fingers,
+        Strings,
         Degrees,
         Counts,
         Romans,
@@ -41,7 +42,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
         Nothing,
     }
 
-    private static readonly (string, Row)[] Rows = [("fingers", Row.Fingers), ("degrees", Row.Degrees), ("counts", Row.Counts), ("romans", Row.Romans), ("shapes", Row.Shapes), ("nothing", Row.Nothing)];
+    private static readonly (string, Row)[] Rows = [("fingers", Row.Fingers), ("strings", Row.Strings), ("degrees", Row.Degrees), ("counts", Row.Counts), ("romans", Row.Romans), ("shapes", Row.Shapes), ("nothing", Row.Nothing)];
 
     private readonly List<ExerciseRequest> _sound = [];
 
@@ -137,6 +138,7 @@ internal sealed class ExerciseReader(IReadOnlyList<ExerciseStyle> styles, Meter 
             Neck = neck,
             Layout = layout ?? StaffLayout.StaffAndTab,
             ShowFingers = Shown(Row.Fingers),
+            ShowStrings = Shown(Row.Strings),
             ShowDegrees = Shown(Row.Degrees),
             ShowCounts = Shown(Row.Counts),
             ShowRomans = Shown(Row.Romans),

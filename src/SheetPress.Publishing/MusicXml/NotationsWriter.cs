@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using SheetPress.Scores;
 
 namespace SheetPress.Publishing;
@@ -5,6 +6,8 @@ namespace SheetPress.Publishing;
 /// <summary>Writes the notations of a note: ties, slurs, tuplets, slides, ornaments, technical marks, articulations.</summary>
 internal sealed class NotationsWriter(XmlOutput xml, ExercisePlan plan, SpanNumbers numbers)
 {
+    private readonly FrozenSet<(int Measure, int Voice, int Event)> _stringNumbers = StringNumbers.Of(plan.Score);
+
     /// <summary>Everything on one note of an event.</summary>
     /// <param name="place">Where the event stands.</param>
     /// <param name="voice">Its voice.</param>
@@ -120,6 +123,7 @@ internal sealed class NotationsWriter(XmlOutput xml, ExercisePlan plan, SpanNumb
         {
             if (first) WriteStroke(e.Stroke);
             if (plan.Score.ShowFingers && !tone.TieStop && tone.Finger is { } finger) xml.Leaf("fingering", finger);
+            if (_stringNumbers.Contains((place.Measure, place.Voice, place.Event)) && !tone.TieStop && tone.Position is { } at) xml.Leaf("string", at.String);
         }
         if (role.Frets)
         {

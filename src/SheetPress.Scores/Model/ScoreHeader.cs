@@ -27,6 +27,9 @@ public record ScoreHeader
     /// <summary>Whether fretting fingers are shown.</summary>
     public bool ShowFingers { get; init; }
 
+    /// <summary>Whether a staff alone shows on which string to play, where that changes.</summary>
+    public bool ShowStrings { get; init; }
+
     /// <summary>Whether degree names stand in a row under the staff.</summary>
     public bool ShowDegrees { get; init; }
 

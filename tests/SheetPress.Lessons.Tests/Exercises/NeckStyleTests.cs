@@ -86,13 +86,33 @@ public class NeckStyleTests
             .ShouldBe([new FretPosition(1, 5), new FretPosition(2, 10), new FretPosition(3, 3), new FretPosition(4, 8)]);
     }
 
-    private static Line Line(string exercise, string progression, string instrument)
+    // On a staff alone the player would not know the place.
+    [Theory]
+    [InlineData("style: two-positions", true)]
+    [InlineData("style: roots", false)]
+    [InlineData("style: two-positions\n    show: nothing", false)]
+    [InlineData("style: roots\n    show: strings", true)]
+    public void Exercises_about_places_on_the_neck_show_strings_on_a_staff_alone(string exercise, bool shown)
+    {
+        StringNumbers.Of(Build(exercise + "\n    layout: staff", "Cm7 | Fm7", "bass-4").Score).Count.ShouldBe(shown ? StringChanges(exercise) : 0);
+        StringNumbers.Of(Build(exercise, "Cm7 | Fm7", "bass-4").Score).ShouldBeEmpty();
+    }
+
+    private static int StringChanges(string exercise)
+    {
+        int[] strings = [.. Build(exercise, "Cm7 | Fm7", "bass-4").Line.Notes.Select(n => n.Tones[0].Position!.Value.String)];
+        return 1 + strings.Zip(strings.Skip(1)).Count(p => p.First != p.Second);
+    }
+
+    private static Line Line(string exercise, string progression, string instrument) => Build(exercise, progression, instrument).Line;
+
+    private static BuiltExercise Build(string exercise, string progression, string instrument)
     {
         var text = $"title: Neck\nkey: C minor\ninstrument: {instrument}\nlevel: 4\nprogression: {progression}\nexercises:\n  - {exercise}\n";
         var bag = new DiagnosticBag(new SourceText("neck.yaml", text));
         var lesson = LessonReader.Read(bag.Source, bag).ShouldNotBeNull(string.Join('\n', bag.Items.Select(d => d.Message)));
         var built = LessonBuilder.Build(lesson, bag);
         bag.HasErrors.ShouldBeFalse(string.Join('\n', bag.Items.Select(d => d.Message)));
-        return built.Exercises[0].Line;
+        return built.Exercises[0];
     }
 }

@@ -202,6 +202,17 @@ public class NotationTests
         Written.Exercise(SampleScores.Named("plain") with { ShowFingers = false }).Descendants("fingering").ShouldBeEmpty();
     }
 
+    // The element for the number in a circle; a staff with a tab has its strings in the tab.
+    [Fact]
+    public void A_staff_alone_has_strings_where_they_change_when_asked_for()
+    {
+        var alone = SampleScores.Named("plain") with { Layout = StaffLayout.Staff, ShowStrings = true };
+        Written.Exercise(alone).Descendants("string").Count().ShouldBe(StringNumbers.Of(alone).Count);
+        StringNumbers.Of(alone).ShouldNotBeEmpty();
+        Written.Exercise(alone with { ShowStrings = false }).Descendants("string").ShouldBeEmpty();
+        Written.Notes(Written.Exercise(alone with { Layout = StaffLayout.StaffAndTab }), 1).Descendants("string").ShouldBeEmpty();
+    }
+
     [Fact]
     public void Phrases_have_slurs_on_the_staff_alone()
     {

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using SheetPress.Scores;
 
@@ -18,6 +19,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
 
     // A multi-bar rest is at least this long.
     private const double MultiBarRestWidth = 9;
+
+    private readonly FrozenSet<(int Measure, int Voice, int Event)> _stringNumbers = StringNumbers.Of(score);
 
     private bool HasStaff => score.Layout != StaffLayout.Tab;
     private bool HasTab => score.Layout is StaffLayout.StaffAndTab or StaffLayout.Tab;
@@ -151,6 +154,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
                 foreach (var tone in e.Event.Tones.Where(t => t.Degree is not null && !t.TieStop)) AddCentred(boxes, Lane.Degree, DegreeText.Layout(tone.Degree!.Value, sizes.Row).Bounds, e.Centre);
             }
             if (score.ShowCounts && e.Event.Count is { } count) AddCentred(boxes, Lane.Count, RowTexts.Count(count, sizes).Bounds, e.Centre);
+            if (_stringNumbers.Contains((e.Origin.Measure, e.Origin.Voice, e.Origin.Event))) AddCentred(boxes, Lane.StringNumber, StringNumberDrawer.Room(e.Event), e.Centre);
             if (!HasStaff) foreach (var sign in ArticulationDrawer.RoomsBesideTab(e)) boxes.Add(new LaneBox(Lane.Articulation, sign));
             if (StrokeSigns.Of(e.Event.Stroke, sizes) is { } stroke) AddCentred(boxes, Lane.Stroke, stroke.Bounds, e.Centre);
         }

@@ -21,6 +21,8 @@ internal enum Lane
     Dynamic,
     /// <summary>The same above the staff, where two voices have dynamics of their own.</summary>
     DynamicAbove,
+    /// <summary>Numbers of strings over a staff.</summary>
+    StringNumber,
     /// <summary>Articulations beside a tab that stands alone, those as wide as a head or wider.</summary>
     Articulation,
 }

@@ -17,7 +17,7 @@ internal static class InkDistance
     private const double VerticalGap = 0.2;
 
     /// <summary>Lanes that are rows of text.</summary>
-    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic, Lane.DynamicAbove, Lane.Articulation];
+    public static ReadOnlySpan<Lane> Rows => [Lane.Chord, Lane.Degree, Lane.Count, Lane.Roman, Lane.Stroke, Lane.Dynamic, Lane.DynamicAbove, Lane.Articulation, Lane.StringNumber];
 
     /// <summary>Lanes whose texts and hairpins stand for several notes and may be longer than them.</summary>
     public static ReadOnlySpan<Lane> LongTexts => [Lane.Chord, Lane.Roman, Lane.Dynamic, Lane.DynamicAbove];
@@ -56,7 +56,7 @@ internal static class InkDistance
         {
             Lane.Chord or Lane.Roman => ChordGap,
             Lane.Degree => DegreeGap,
-            Lane.Articulation => ArticulationGap,
+            Lane.Articulation or Lane.StringNumber => ArticulationGap,
             _ => RowGap,
         };
     }

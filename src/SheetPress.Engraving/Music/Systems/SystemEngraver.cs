@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using SheetPress.Scores;
 
@@ -17,6 +18,8 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
 
     private readonly TextSizes _sizes = new(options.StaffSpace);
     private readonly bool _hasPops = score.Measures.SelectMany(m => m.Voices).SelectMany(v => v.Events).Any(e => e.Stroke == Stroke.Pop);
+
+    private readonly FrozenSet<(int Measure, int Voice, int Event)> _stringNumbers = StringNumbers.Of(score);
 
     private bool HasStaff => score.Layout != StaffLayout.Tab;
     private bool HasTab => score.Layout is StaffLayout.StaffAndTab or StaffLayout.Tab;
@@ -56,6 +59,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         ArticulationDrawer.Draw(frame, canvas);
         SlurDrawer.DrawLegato(frame, canvas);
         if (score.ShowFingers) FingerDrawer.DrawOverStaff(frame, canvas);
+        StringNumberDrawer.Draw(frame, canvas, _stringNumbers);
         TupletDrawer.Draw(frame, canvas);
         SlurDrawer.DrawPhrases(frame, canvas);
         if (!HasTab)

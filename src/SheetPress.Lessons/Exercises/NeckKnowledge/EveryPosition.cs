@@ -14,6 +14,7 @@ internal sealed class EveryPosition : ExerciseStyle
     public override string Title => "In every position";
     public override string Summary => "The arpeggio or scale of each chord across all strings in one position, with every chord a position further up.";
     public override string Group => "neck";
+    public override bool IsAboutPlaces => true;
     public override ImmutableArray<StyleOption> Options =>
     [
         new("of", OptionType.Choice, "What is played: the arpeggio or the scale of each chord, or the scale of the key in all its positions.", "arpeggio") { Choices = ["arpeggio", "scale", "key"] },

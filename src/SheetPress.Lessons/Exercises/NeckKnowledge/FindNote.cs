@@ -11,6 +11,7 @@ internal sealed class FindNote : ExerciseStyle
     public override string Title => "Find the note everywhere";
     public override string Summary => "The root of each chord, or another tone of it, in all its places on the neck, each once from the nut upward.";
     public override string Group => "neck";
+    public override bool IsAboutPlaces => true;
     public override ImmutableArray<StyleOption> Options => [new("tone", OptionType.Degrees, "The tone to find.", "R")];
     public override string Instruction(ExerciseRequest request) => "Say the name of the note each time you find it; do not go by patterns, look for it.";
 

@@ -16,6 +16,7 @@ internal sealed class IntervalShapes : ExerciseStyle
     public override string Title => "Intervals as shapes";
     public override string Summary => "Root and one interval above it, another interval with every chord.";
     public override string Group => "neck";
+    public override bool IsAboutPlaces => true;
     public override ImmutableArray<StyleOption> Options => [new("intervals", OptionType.Degrees, "The intervals in turn.", "3 5 7 8 10")];
     public override string Instruction(ExerciseRequest request) => "See the shape before you play it: so many strings across, so many frets up or down.";
 

@@ -11,6 +11,7 @@ internal sealed class NotesPerString : ExerciseStyle
     public override string Title => "Scales by strings";
     public override string Summary => "The scale of each chord from its root, two or three notes to a string, or along one string.";
     public override string Group => "scales";
+    public override bool IsAboutPlaces => true;
     public override ImmutableArray<StyleOption> Options =>
     [
         new("per-string", OptionType.Choice, "How many notes stand on each string.", "three") { Choices = ["two", "three", "all"] },

@@ -11,6 +11,7 @@ internal sealed class StringSkipping : ExerciseStyle
     public override string Title => "String skipping";
     public override string Summary => "Every tone of the chord followed by its octave, so that a string is skipped each time: in one place of the neck, for the advanced (level 5) climbing.";
     public override string Group => "neck";
+    public override bool IsAboutPlaces => true;
     public override ImmutableArray<StyleOption> Options => [];
     public override string Instruction(ExerciseRequest request) => "The skipped string stays silent: damp it with the fretting hand.";
 

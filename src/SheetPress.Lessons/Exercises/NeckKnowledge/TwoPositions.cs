@@ -14,6 +14,7 @@ internal sealed class TwoPositions : ExerciseStyle
     public override string Title => "The same line in two positions";
     public override string Summary => "The arpeggio or scale of each chord, and then the very same notes in another position, each a string lower.";
     public override string Group => "neck";
+    public override bool IsAboutPlaces => true;
     public override ImmutableArray<StyleOption> Options =>
     [
         new("of", OptionType.Choice, "What is played.", "arpeggio") { Choices = ["arpeggio", "scale"] },
