@@ -16,6 +16,10 @@ internal static class SlideDrawer
     /// <summary>Room for a slide between the ink on its sides, so long that it is not taken for a dot.</summary>
     public const double Room = 1.4;
 
+    // A slide over a leap is easily missed when it is short: it has this much more room for each space between its heads, up to the most.
+    private const double RoomPerSpace = 0.2;
+    private const double MostMoreRoom = 1;
+
     // Between heads on one line or space the slide still slants.
     private const double LeastSlant = 0.5;
 
@@ -70,7 +74,8 @@ internal static class SlideDrawer
     /// <param name="from">The note it starts from.</param>
     /// <param name="to">The note it leads to.</param>
     /// <param name="events">All events of the measure.</param>
-    public static double Distance(EventPlan from, EventPlan to, IReadOnlyList<EventPlan> events) => RightTowards(from, to, events) + Room - Reach(to, events).Left;
+    public static double Distance(EventPlan from, EventPlan to, IReadOnlyList<EventPlan> events) =>
+        RightTowards(from, to, events) + Room + Math.Min(MostMoreRoom, RoomPerSpace * Math.Abs(to.TopHead - from.TopHead)) - Reach(to, events).Left;
 
     private static double LeftInk(PlacedEvent e) => e.X + Reach(e.Plan, EventsOf(e)).Left;
 

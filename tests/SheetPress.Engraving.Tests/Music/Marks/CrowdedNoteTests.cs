@@ -94,6 +94,21 @@ public class CrowdedNoteTests
         }
     }
 
+    // Between a flag and the sign of its goal an octave away it is long enough to be seen for what it is.
+    [Theory]
+    [InlineData("Db3:1/2!sl Db2:1 D2:1/2 E2:1/2 F2:1/2 D2:1/2 E2:1/2 ")]
+    [InlineData("F1:1/2!sl Gb2:1 D2:1/2 E2:1/2 F2:1/2 D2:1/2 E2:1/2 ")]
+    public void A_slide_over_a_leap_is_no_tick(string bar)
+    {
+        for (var width = 40; width <= 76; width += 4)
+        {
+            var systems = ScoreEngraver.Engrave(ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 4)), layout: StaffLayout.Staff), width, new EngravingOptions()).Systems;
+            var slides = systems.SelectMany(s => s.Of(MarkRole.Slide)).OfType<LineMark>().ToList();
+            slides.Count.ShouldBe(4);
+            slides.ShouldAllBe(s => Math.Sqrt(Math.Pow(s.To.X - s.From.X, 2) + Math.Pow(s.To.Y - s.From.Y, 2)) > 1.6, $"at {width}");
+        }
+    }
+
     // A slide from a note whose flag hangs on its side keeps off it.
     [Theory]
     [InlineData("r:1/2 G2:1/2!sl A1:1 r:2")]
