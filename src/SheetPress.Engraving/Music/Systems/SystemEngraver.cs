@@ -13,6 +13,9 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
     // White between the ink that belongs to the staff and the ink that belongs to the tab.
     private const double StaffGap = 0.8;
 
+    // The same where rows of text stand between them, which belong to the staff.
+    private const double RowsGap = 1.1;
+
     // Ink of staff and tab that is this near sideways counts as one above the other.
     private const double SidePadding = 0.3;
 
@@ -33,7 +36,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         var tabTop = 0.0;
         if (staff is not null && tab is not null)
         {
-            tabTop = Math.Max(StaffSteps.BottomLine + LeastStaffDistance, staff.Lower.ToSkyline().DistanceTo(tab.Upper.ToSkyline(), StaffGap, SidePadding));
+            tabTop = Math.Max(StaffSteps.BottomLine + LeastStaffDistance, staff.Lower.ToSkyline().DistanceTo(tab.Upper.ToSkyline(), score.ShowDegrees || score.ShowCounts ? RowsGap : StaffGap, SidePadding));
         }
         var spans = new List<StaffSpan>();
         if (staff is not null) spans.Add(StaffSpan.Staff(0));
