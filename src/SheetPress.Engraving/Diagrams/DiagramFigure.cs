@@ -20,22 +20,24 @@ public static class DiagramFigure
     /// <param name="caption">How the caption looks.</param>
     /// <param name="symbolSize">Em of the chord symbol in millimetres.</param>
     /// <param name="available">Width it may take in millimetres.</param>
-    public static DiagramLayout Draw(NeckDiagram diagram, DiagramStyle style, TextStyle caption, double symbolSize, double available)
+    /// <param name="besideUpright">Whether a lying neck has its words at the height of the symbols of upright diagrams beside it.</param>
+    public static DiagramLayout Draw(NeckDiagram diagram, DiagramStyle style, TextStyle caption, double symbolSize, double available, bool besideUpright = false)
     {
         var neck = NeckDrawer.Draw(diagram, style, available);
         var words = ImmutableArray.CreateBuilder<Mark>();
         if (diagram.Upright) AddUprightWords(words, diagram, neck, style, caption, symbolSize);
-        else AddLyingWords(words, diagram, neck, caption, symbolSize, available, neck.NeckTop - style.DotRadius);
+        else AddLyingWords(words, diagram, neck, caption, symbolSize, available, besideUpright
+            ? SignTop(neck, style) - (TextStyle.Descent * symbolSize)
+            // Over the room for dots on string 1, whether there are any or not, so that words side by side are level.
+            : neck.NeckTop - style.DotRadius - SymbolGap - (TextStyle.Descent * caption.Size));
         words.AddRange(neck.Drawing.Marks);
         var drawing = new Drawing(words.DrainToImmutable());
         var box = NeckDrawer.Bounds(drawing.Marks);
         return new DiagramLayout(drawing.Transform(1, -box.Left, -box.Top), box.Width, box.Height, neck.NeckTop - box.Top, neck.NeckLeft - box.Left, neck.NeckRight - box.Left) { NeckBottom = neck.NeckBottom - box.Top };
     }
 
-    private static void AddLyingWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize, double available, double top)
+    private static void AddLyingWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize, double available, double baseline)
     {
-        // Over the room for dots on string 1, whether there are any or not, so that words side by side are level.
-        var baseline = top - SymbolGap - (TextStyle.Descent * caption.Size);
         var x = neck.NeckLeft;
         if (diagram.Symbol is { } symbol)
         {
@@ -53,8 +55,7 @@ public static class DiagramFigure
         if (diagram.Symbol is { } symbol)
         {
             var piece = SymbolPiece.Of(symbol, symbolSize);
-            // Over the room for open and muted strings, whether there are any or not, so that symbols side by side are level.
-            piece.PlaceAt(marks, middle - (piece.Width / 2), neck.NeckTop - (2 * style.DotRadius) - SignClearance - piece.Descent);
+            piece.PlaceAt(marks, middle - (piece.Width / 2), SignTop(neck, style) - piece.Descent);
         }
         var y = neck.NeckBottom + NeckDrawer.ContinuationLength + CaptionGap + (diagram.Dots.Any(d => d.Finger is not null) ? style.LabelSize + FingerClearance : 0);
         foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption), caption, WidestUprightCaption))
@@ -63,6 +64,9 @@ public static class DiagramFigure
             y += LineBox.Height(line, caption);
         }
     }
+
+    // Over the room for open and muted strings, whether there are any or not, so that symbols side by side are level.
+    private static double SignTop(DiagramLayout neck, DiagramStyle style) => neck.NeckTop - (2 * style.DotRadius) - SignClearance;
 
     private static void Place(ImmutableArray<Mark>.Builder marks, SetLine line, double x, double y)
     {

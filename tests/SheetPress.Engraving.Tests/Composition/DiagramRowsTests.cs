@@ -45,6 +45,13 @@ public class DiagramRowsTests
         boxes[1].Right.ShouldBeLessThan(boxes[2].Left);
         boxes[2].Left.ShouldBeGreaterThan(Style.TextWidth / 2);
         boxes[2].Top.ShouldBe(boxes[0].Top, 1);
+        // And so are their words, whichever come first.
+        foreach (var diagrams in (NeckDiagram[][])[[Named(upright), lying], [lying, Named(upright)]])
+        {
+            var words = DiagramRows.Make([.. diagrams], Style).ShouldHaveSingleItem().Drawings.Select(d => d.Y + d.Drawing.Marks.OfType<TextMark>().MaxBy(m => m.Size)!.Position.Y).ToList();
+            words[0].ShouldBe(words[1], 0.01);
+        }
+        static NeckDiagram Named(NeckDiagram diagram) => diagram with { Symbol = Chord.Parse("Em7") };
         Ink(row).Right.ShouldBeLessThanOrEqualTo(Style.TextWidth);
         DiagramRows.Make([.. Enumerable.Repeat(upright, 5), lying], Style).Length.ShouldBe(3);
     }
