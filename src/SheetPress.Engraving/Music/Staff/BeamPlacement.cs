@@ -24,6 +24,10 @@ internal static class BeamPlacement
     private const double RiseWeight = 2.5;
     private const double ShortWeight = 2;
 
+    // Where notes of a group are two octaves apart the beam is set level rather than stretching a stem beyond this.
+    private const double LongestStem = 10.75;
+    private const double LongWeight = 20;
+
     /// <summary>Places a beam.</summary>
     /// <param name="notes">Its notes from left to right.</param>
     /// <param name="up">Whether the stems point up.</param>
@@ -84,7 +88,8 @@ internal static class BeamPlacement
             }
         }
         var wrongLength = shortest < stem ? (stem - shortest) * ShortWeight : shortest - stem;
-        return (RiseWeight * Math.Abs(wrongRise)) + wrongLength;
+        var tooLong = Math.Max(0, notes.Max(n => n.HeadY - line.At(n.StemX)) + (thickness / 2) - LongestStem);
+        return (RiseWeight * Math.Abs(wrongRise)) + wrongLength + (LongWeight * tooLong);
     }
 
     /// <summary>Whether no beam of the stack leaves a thin wedge of white beside a staff line at one end: none floats in the middle of a space.</summary>

@@ -26,6 +26,17 @@ public class BeamRulesTests
     [InlineData("A1:1/2 E2:1/2 C2:1/2 B1:1/2")]
     public void A_beam_is_level_where_a_slant_would_say_nothing(string notes) => Rise(notes).ShouldBe(0, 0.001);
 
+    /// <summary>Common practice: a beam over two octaves is set level rather than drawing its longest stem out.</summary>
+    [Fact]
+    public void A_beam_over_two_octaves_does_not_draw_out_its_stems()
+    {
+        var system = Drawn.Staff("Gb2:1/4 Gb4:1/4 Gb3:1/2 Gb2:1/4 Gb4:1/4 r:3/2", "guitar-7", meter: "6/8");
+        var heads = system.Of(MarkRole.Notehead).Select(h => (h.Bounds.Top + h.Bounds.Bottom) / 2).ToList();
+        var stems = system.Of(MarkRole.Stem).Select(s => s.Bounds).ToList();
+        heads.Zip(stems, (head, stem) => head - stem.Top).Max().ShouldBeLessThan(11);
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
     /// <summary>SMuFL engraving defaults: a beam is half a space thick, and a quarter of a space of white parts two beams.</summary>
     [Fact]
     public void Beams_are_as_thick_and_as_far_apart_as_the_font_says()
