@@ -20,8 +20,8 @@ public sealed record ChordAnalysis(Chord Chord, string Roman, string Function, S
     /// <summary>The function as a value.</summary>
     public required HarmonicFunction Kind { get; init; }
 
-    /// <summary>The notes of the scale from its root up, the tones of the chord spelled as the chord has them.</summary>
-    public ImmutableArray<NoteName> ScaleNotes => [.. Scale.Notes.Select(n => ChordScales.Spelled(n, Chord))];
+    /// <summary>The notes of the scale from its root up, the tones of the chord spelled as the chord has them, but no raised fifth beside a natural one.</summary>
+    public ImmutableArray<NoteName> ScaleNotes => [.. Scale.Notes.Select(n => ChordScales.Spelled(n, Scale, Chord))];
 
     /// <summary>Notes of the scale, spelled as in <see cref="ScaleNotes"/>, that sound outside the key, in order from the scale's root: the B natural of a G7 in C minor.</summary>
     public required ImmutableArray<NoteName> ChangedNotes { get; init; }

@@ -6,9 +6,6 @@ internal sealed record ChordPlace
     /// <summary>The chord as written.</summary>
     internal required Chord Chord { get; init; }
 
-    /// <summary>Its root in the spelling that the key would give it.</summary>
-    internal required NoteName ReadRoot { get; init; }
-
     /// <summary>Its numeral, read in the key's spelling.</summary>
     internal required RomanNumeral Numeral { get; init; }
 

@@ -44,7 +44,6 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
         var place = new ChordPlace
         {
             Chord = chord,
-            ReadRoot = read.Root,
             Numeral = RomanNumeral.FromChord(read, key),
             Function = HarmonicFunction.Chromatic,
             IsDiatonic = IsInKey(read),
@@ -90,7 +89,7 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
     private ChordPlace On(ChordPlace place, HarmonicFunction function, Interval aboveTonic)
     {
         var read = WithRoot(place.Chord, key.Tonic + aboveTonic);
-        return place with { Function = function, ReadRoot = read.Root, Numeral = RomanNumeral.FromChord(read, key) };
+        return place with { Function = function, Numeral = RomanNumeral.FromChord(read, key) };
     }
 
     // The same chord by sound on another spelling of its root. The bass moves along, so that it is the degree of the chord that was written:

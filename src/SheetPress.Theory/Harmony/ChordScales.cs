@@ -60,27 +60,30 @@ public static class ChordScales
     /// <summary>The degrees of a scale over a chord of a quality: those that sound as a chord tone are named and spelled as the chord has them, within the octave.</summary>
     /// <remarks>
     /// Common practice (from memory): a reader who sees Db in G13b5 looks for Db in its scale, though the scale alone, lydian dominant,
-    /// would have C#; the altered scale of F#7#5 has C double-sharp, not D.
+    /// would have C#; the altered scale of F#7#5 has C double-sharp, not D. A scale with a natural fifth keeps its sixth beside it:
+    /// natural minor over Bm#5 has F# and G, for F# and F double-sharp would be no scale.
     /// </remarks>
     public static ImmutableArray<Degree> DegreesOver(this ScaleType scale, ChordQuality quality)
     {
         ArgumentNullException.ThrowIfNull(scale);
         ArgumentNullException.ThrowIfNull(quality);
-        return [.. scale.Degrees.Select(d => AsIn(quality, d))];
+        return [.. scale.Degrees.Select(d => AsIn(quality, scale, d))];
     }
 
     /// <summary>A note of a scale as it is written beside a chord: a tone of the chord as in the chord.</summary>
-    internal static NoteName Spelled(NoteName note, Chord chord)
+    internal static NoteName Spelled(NoteName note, Scale scale, Chord chord)
     {
-        foreach (var tone in chord.Tones) if (tone.Note.PitchClass == note.PitchClass) return tone.Note;
+        foreach (var tone in chord.Tones) if (tone.Note.PitchClass == note.PitchClass) return IsSixthOf(scale.Type, tone.Degree) ? note : tone.Note;
         return note;
     }
 
-    private static Degree AsIn(ChordQuality quality, Degree degree)
+    private static Degree AsIn(ChordQuality quality, ScaleType scale, Degree degree)
     {
-        foreach (var tone in quality.Degrees) if (tone.HalfSteps % 12 == degree.HalfSteps) return tone.Simple;
+        foreach (var tone in quality.Degrees) if (tone.HalfSteps % 12 == degree.HalfSteps) return IsSixthOf(scale, tone) ? degree : tone.Simple;
         return degree;
     }
+
+    private static bool IsSixthOf(ScaleType scale, Degree tone) => tone.Simple == new Degree(5, 1) && scale.Sounds(new Degree(5).HalfSteps);
 
     private static Degree? StandIn(ChordShape shape, int number) => number switch
     {

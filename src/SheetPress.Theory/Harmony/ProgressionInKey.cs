@@ -41,14 +41,14 @@ internal sealed class ProgressionInKey
     {
         var chord = place.Chord;
         var (scale, reason) = chooser.Choose(place);
-        ImmutableArray<NoteName> changed = [.. chooser.Changed(scale).Select(n => ChordScales.Spelled(n, chord))];
+        ImmutableArray<NoteName> changed = [.. chooser.Changed(scale).Select(n => ChordScales.Spelled(n, scale, chord))];
         var function = HarmonyWording.Fill(
             wording[leading ?? place.Function],
             "target", place.Target is { } target ? MarkedText.Mark(target) : "",
             "key", leading is null && place.KeyOfMoment is { } moment ? wording.KeyName(moment.Tonic, moment.Mode) : wording.KeyName(key.Tonic, leading is null ? place.BorrowedFrom ?? key.Mode : key.Mode),
             "mode", wording[key.Mode]);
-        var parent = reason == ScaleReason.HarmonicMinorSeventhMode ? place.ReadRoot + Interval.MinorSecond : place.ReadRoot + Interval.PerfectFourth;
-        if (place.ReadRoot != chord.Root) parent = parent.Simplest;
+        // In the letters of the scale, but no double flat minor.
+        var parent = (scale.Root + (reason == ScaleReason.HarmonicMinorSeventhMode ? Interval.MinorSecond : Interval.PerfectFourth)).Simplest;
         var why = HarmonyWording.Fill(
             wording[reason],
             "key", reason == ScaleReason.KeyOfMoment ? wording.KeyName(place.KeyOfMoment!.Tonic, place.KeyOfMoment.Mode) : wording.KeyName(key.Tonic, reason == ScaleReason.ParallelMode ? place.BorrowedFrom!.Value : key.Mode),

@@ -36,7 +36,7 @@ internal sealed class SystemBreaker
     private const double ChartPhrases = 3;
 
     // A part with a mark of its own is found at once where it begins a line: always in a chart, elsewhere after a phrase or more.
-    private const double PartWithin = 2;
+    private const double PartWithin = 4;
     private const int Phrase = 4;
 
     // A measure divided over two systems is the last resort, but better than a system beyond the limits.

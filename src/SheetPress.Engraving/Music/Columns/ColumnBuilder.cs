@@ -79,7 +79,7 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
             }
             if (!e.Heads.IsEmpty) AddStem(boxes, e);
             foreach (var sign in ArticulationDrawer.Rooms(e, twoVoices)) boxes.Add(new LaneBox(Lane.Staff, sign));
-            if (score.ShowFingers && !e.Heads.IsEmpty) AddFingers(boxes, e);
+            if (score.ShowFingers && !e.Heads.IsEmpty) AddFingers(boxes, e, twoVoices);
         }
         if (HasTab)
         {
@@ -101,11 +101,11 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     }
 
     // The accidental of a note close behind may reach over the head: not into the numeral there, which would have to rise above it.
-    private static void AddFingers(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    private static void AddFingers(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, bool twoVoices)
     {
         var above = e.Voice == 0;
         var tip = e.Edge(above, e.StemTip);
-        var box = FingerDrawer.Room(e.Event, e.Centre, above ? Math.Min(0, tip) : Math.Max(StaffSteps.BottomLine, tip), above);
+        var box = FingerDrawer.Room(e.Event, ArticulationDrawer.Axis(e, above, twoVoices), above ? Math.Min(0, tip) : Math.Max(StaffSteps.BottomLine, tip), above);
         if (!box.IsEmpty) boxes.Add(new LaneBox(Lane.Staff, box));
     }
 

@@ -69,6 +69,16 @@ internal static class ArticulationDrawer
         }
     }
 
+    /// <summary>
+    /// x from the column on which the signs of an event stand on a side: the middle of the head, but of the stem where a staccato dot alone
+    /// stands at its end. A finger beside that dot would be read as a number with a point.
+    /// </summary>
+    /// <param name="e">The event.</param>
+    /// <param name="above">The side.</param>
+    /// <param name="twoVoices">Whether its measure has two voices.</param>
+    public static double Axis(EventPlan e, bool above, bool twoVoices) =>
+        e.Event.Articulations == Articulations.Staccato && IsAbove(e, Articulations.Staccato, twoVoices) == above && !IsByHead(e, above) ? e.StemX : e.Centre;
+
     private static IEnumerable<(Articulations Kind, string Name)> SignsOf(ScoreEvent note) => Signs.Where(s => note.Articulations.HasFlag(s.Kind));
 
     private static bool IsAbove(EventPlan e, Articulations kind, bool twoVoices) =>
@@ -145,7 +155,7 @@ internal static class ArticulationDrawer
             var glyph = name + (above ? "Above" : "Below");
             var bounds = Ink.Glyph(glyph).Bounds;
             var edge = e.StemTip + (above ? -Gap - bounds.Bottom : Gap - bounds.Top);
-            var x = e.Plan.Event.Articulations == Articulations.Staccato ? e.StemX : e.Centre;
+            var x = e.X + Axis(e.Plan, above, e.Measure.Plan.HasTwoVoices);
             Place(canvas, e, Ink.Centred(glyph, x, edge, MarkRole.Articulation, e.Plan.Origin), above);
             return step;
         }

@@ -51,7 +51,7 @@ internal static class FingerDrawer
 
     private static void DrawRow(StaffCanvas canvas, IEnumerable<PlacedEvent> events, double edge, int staff, bool above, double beside = Beside)
     {
-        var stacks = events.Select(e => (Event: e, Marks: Stack(e.Plan.Event, e.Centre, edge, above, e.Plan.Origin with { Staff = staff }))).Where(s => s.Marks.Count > 0).ToList();
+        var stacks = events.Select(e => (Event: e, Marks: Stack(e.Plan.Event, staff == 0 ? e.X + ArticulationDrawer.Axis(e.Plan, above, e.Measure.Plan.HasTwoVoices) : e.Centre, edge, above, e.Plan.Origin with { Staff = staff }))).Where(s => s.Marks.Count > 0).ToList();
         if (stacks.Count == 0) return;
         var move = canvas.Place([.. stacks.SelectMany(s => s.Marks)], above, staff == 0 ? Gap : TabGap, beside, IsReadWith, ReadGap);
         foreach (var (e, marks) in stacks)

@@ -24,7 +24,7 @@ internal static class StringNumberDrawer
             var origin = e.Plan.Origin;
             if (!shown.Contains((origin.Measure, origin.Voice, origin.Event))) continue;
             var above = origin.Voice == 0;
-            canvas.Place([.. Stack(e.Plan.Event, e.Centre, above, origin)], above, Gap, Beside);
+            canvas.Place([.. Stack(e.Plan.Event, e.X + ArticulationDrawer.Axis(e.Plan, above, e.Measure.Plan.HasTwoVoices), above, origin)], above, Gap, Beside);
         }
     }
 

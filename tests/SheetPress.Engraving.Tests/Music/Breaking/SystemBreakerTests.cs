@@ -66,6 +66,19 @@ public class SystemBreakerTests
         }
     }
 
+    // Three bars fill a line well, and the part that returns would start with the third of them.
+    [Fact]
+    public void A_part_begins_a_line_though_others_would_be_more_even()
+    {
+        static FrameMeasure Frame(int i, FrameMeasure m) => i is 0 or 8 ? m with { Directions = [new Direction(0, DirectionKind.Rehearsal, "A")] } : m;
+        var bar = string.Concat(Enumerable.Repeat("E2:1/2 A2:1/2 D2:1/2 ", 4));
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat(bar, 12)), meter: "12/8", frame: Frame);
+        for (var width = 90; width <= 104; width += 2)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.ShouldContain(s => s.FirstMeasure == 8, $"at {width}");
+        }
+    }
+
     [Fact]
     public void Systems_of_equal_measures_look_alike()
     {

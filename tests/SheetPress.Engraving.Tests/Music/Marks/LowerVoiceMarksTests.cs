@@ -54,6 +54,21 @@ public class LowerVoiceMarksTests
         Mark Only(int voice) => slurs[voice].ShouldHaveSingleItem();
     }
 
+    // A finger beside the dot would be read as a number with a point.
+    [Fact]
+    public void A_finger_stands_over_the_staccato_dot_at_the_end_of_a_stem()
+    {
+        var system = System(StaffLayout.Staff, "E4:1!st!f3 G4:1/2!st!f1 E4:1/2!st!f2 G4:2", "C3:1!st!f3 G3:1!st!f1 C3:2");
+        var dots = system.Of(MarkRole.Articulation);
+        dots.Count.ShouldBe(5);
+        foreach (var dot in dots)
+        {
+            var finger = system.Of(MarkRole.Finger).Single(m => m.Origin == dot.Origin).Bounds;
+            ((finger.Left + finger.Right) / 2).ShouldBe((dot.Bounds.Left + dot.Bounds.Right) / 2, 0.05);
+        }
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
     // Notes of both voices that are bent at once have an arrow each, with its amount over it.
     [Theory]
     [InlineData("A3:1!b3 C4:1 E4:2", "C3:1!b2 G3:1 C3:2")]
