@@ -22,6 +22,9 @@ internal static class ArticulationDrawer
     // In the staff a sign keeps this much white from ties, accidentals and the notes beside its own, enough on a staff set a fifth smaller too.
     private const double InkGap = 0.19;
 
+    // How far a wide sign is moved off the accidental of its own note: too little to be seen.
+    private const double Aside = 0.05;
+
     private const string Tenuto = "articTenuto";
 
     private static readonly (Articulations Kind, string Name)[] Signs =
@@ -189,10 +192,13 @@ internal static class ArticulationDrawer
     private static void DrawOutside(StaffCanvas canvas, PlacedEvent e, string name, bool above) =>
         PlaceByNote(canvas, e, AtRest(e.Plan, name, above, Outside(e.Edge(above), above)).Transform(1, e.X, 0), above);
 
-    // Where it has room next to its note it stands there, also under the accidental of a high note that follows.
+    // Where it has room next to its note it stands there, also under the accidental of a high note that follows; a hair aside of its own.
     private static void PlaceByNote(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)
     {
-        if (new InkRoom(canvas, mark.Bounds.Left - Gap, mark.Bounds.Right + Gap, _ => true).IsFree(mark, InkGap)) Add(canvas, e, mark, above);
+        var room = new InkRoom(canvas, mark.Bounds.Left - Gap, mark.Bounds.Right + Gap, _ => true);
+        var beside = mark.Transform(1, Aside, 0);
+        if (room.IsFree(mark, InkGap)) Add(canvas, e, mark, above);
+        else if (room.IsFree(beside, InkGap)) Add(canvas, e, beside, above);
         else Place(canvas, e, mark, above);
     }
 

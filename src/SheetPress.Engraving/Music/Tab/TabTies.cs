@@ -12,6 +12,10 @@ internal static class TabTies
     private const double NumberGap = 0.3;
     private const double FromLine = 0.3;
 
+    // A long arc between numbers of the other voice on both strings beside its own is as flat as this and keeps this white from them.
+    private const double PassingHeight = 0.22;
+    private const double PassingGap = 0.19;
+
     // So flat that it stays between its string and the next.
     private const double BaseHeight = 0.25;
     private const double HeightPerSpace = 0.04;
@@ -47,12 +51,14 @@ internal static class TabTies
         var origin = from.Plan.Origin with { Staff = 1 };
         var usual = position.String * 2 <= strings + 1;
         var room = new InkRoom(canvas, start, end, m => m.Role is MarkRole.FretNumber or MarkRole.Rest);
-        canvas.Add(room.IsFree(On(usual), NumberGap) || !room.IsFree(On(!usual), NumberGap) ? On(usual) : On(!usual));
+        canvas.Add(Free(height, NumberGap) ?? Free(PassingHeight, PassingGap) ?? On(usual, PassingHeight));
 
-        CurveMark On(bool above)
+        CurveMark? Free(double high, double gap) => Array.Find([On(usual, high), On(!usual, high)], arc => room.IsFree(arc, gap));
+
+        CurveMark On(bool above, double high)
         {
             var y = FretNumbers.LineY(position.String) + (above ? -FromLine : FromLine);
-            return Arc.Of(new Point(start, y), new Point(end, y), height, above, MarkRole.Tie, origin);
+            return Arc.Of(new Point(start, y), new Point(end, y), high, above, MarkRole.Tie, origin);
         }
     }
 }

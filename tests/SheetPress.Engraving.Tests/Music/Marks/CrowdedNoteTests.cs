@@ -243,6 +243,20 @@ public class CrowdedNoteTests
         slur.Start.Y.ShouldBeGreaterThan(system.Of(MarkRole.Flag)[0].Bounds.Bottom + 0.15);
     }
 
+    // The natural of a low note reaches down beside a tenuto under it, and that of a lower one follows: it stays by its note all the same.
+    [Theory]
+    [InlineData("D3", "D2")]
+    [InlineData("D3", "C2")]
+    [InlineData("C3", "C2")]
+    public void A_tenuto_stays_by_a_low_note_with_an_accidental(string note, string lower)
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat($"G#3:1/4 {note}:1/4!te {lower}:1/4 G#3:1/4 ", 4)), "guitar-7", "B major", layout: StaffLayout.Staff);
+        for (var width = 40; width <= 70; width += 3)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule is LintRule.Ink or LintRule.Alignment).ShouldBeEmpty($"at {width}");
+        }
+    }
+
     // A phrase slur stands outside the tuplets and fingers of its notes.
     [Fact]
     public void Slurs_of_phrases_keep_clear_of_tuplets()

@@ -91,6 +91,20 @@ public class TabRhythmTests
         Drawn.System(score).Of(MarkRole.Technique).Count(m => m is CurveMark).ShouldBeGreaterThan(3, "three arrows, one of them in two parts");
     }
 
+    // Between numbers of the other voice on the strings on both sides of its own.
+    [Fact]
+    public void A_tie_passes_between_the_numbers_of_neighbouring_strings()
+    {
+        const string upper = "E3:1/2 F3:1/4 G#2:1/4 F3:1/4 G2:1/4 F#3:1/2 G#2:1/2 F3:1/2 G2:1/2 E3:1/2 ";
+        var score = ScoreText.Parse(upper + upper, "guitar-6", layout: StaffLayout.Tab, lower: "C3:5/2 r:3/2 r:1/2 C3:7/2");
+        for (var width = 36; width <= 76; width += 4)
+        {
+            var systems = ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems;
+            systems.SelectMany(s => s.Of(MarkRole.Tie)).ShouldNotBeEmpty();
+            systems.SelectMany(s => SystemLint.Check(s, 1.75)).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"at {width}");
+        }
+    }
+
     // A tied note has a stem but no number: the arc says that the number before it sounds on.
     [Fact]
     public void A_tie_leads_from_the_number_to_the_stem_of_the_tied_note()
