@@ -27,8 +27,8 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
     private const double MidDiagrams = 12;
     private const double LonelyDiagram = 200;
 
-    // A page with nothing but the caution costs more than splitting what stands before it.
-    private const double LonelyCaution = 2 * FlowBox.Unwanted;
+    // A page with nothing but the caution costs more than splitting what stands before it, or carrying it over whole.
+    private const double LonelyCaution = 4 * FlowBox.Unwanted;
 
     // A text is read on one page where it can be: a break within it costs more than white at the foot of the next one.
     private const double MidText = 80;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
@@ -25,6 +26,7 @@ internal static class TabJoins
     // A loose slide is moved in such steps, at most so far, where it would touch a number on the next string.
     private const double ClearStep = 0.1;
     private const double MostClear = 1.5;
+    private static readonly ImmutableArray<double> ShorterSlides = [1, 0.8, 0.6, 0.45];
 
     // Arcs start over the numbers, this far from their ink.
     private const double ArcGap = 0.25;
@@ -130,14 +132,25 @@ internal static class TabJoins
         }
     }
 
-    // A number on the next string that is wider, such as one in brackets, would touch the slide: it stands beside both.
+    // A number on the next string that is wider, such as one in brackets, would touch the slide: it stands beside both, shorter where
+    // another number follows closely.
     private static void DrawClear(StaffCanvas canvas, LineMark slide, double step)
     {
         var numbers = new InkRoom(canvas, slide.Bounds.Left - MostClear, slide.Bounds.Right + MostClear, m => m.Role == MarkRole.FretNumber);
-        var clear = slide;
-        for (var moved = 0.0; moved < MostClear && !numbers.IsFree(clear, NumberGap); moved += ClearStep) clear = (LineMark)clear.Transform(1, step, 0);
-        canvas.Add(clear);
+        foreach (var share in ShorterSlides)
+        {
+            var clear = step > 0 ? slide with { To = Along(slide.From, slide.To, share) } : slide with { From = Along(slide.To, slide.From, share) };
+            for (var moved = 0.0; moved < MostClear; moved += ClearStep, clear = (LineMark)clear.Transform(1, step, 0))
+            {
+                if (!numbers.IsFree(clear, NumberGap)) continue;
+                canvas.Add(clear);
+                return;
+            }
+        }
+        canvas.Add(slide);
     }
+
+    private static Point Along(Point from, Point to, double share) => new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
 
     private static LineMark Slide(double x1, double y1, double x2, double y2, MarkOrigin origin) =>
         new(new Point(x1, y1), new Point(x2, y2), LineThickness) { Role = MarkRole.Slide, Origin = origin with { Staff = 1 } };

@@ -73,4 +73,24 @@ public class TabJoinsTests
         var letters = system.Of(MarkRole.Technique).OfType<TextMark>().ToList();
         signs.ShouldAllBe(s => letters.TrueForAll(l => l.Bounds.Top > s.Bounds.Bottom || l.Bounds.Bottom < s.Bounds.Top || l.Bounds.Left - s.Bounds.Right > 0.7 || s.Bounds.Left - l.Bounds.Right > 0.7));
     }
+
+    // Where the number before stands close on the next string the slide is shorter, and stays by its own number.
+    [Fact]
+    public void A_slide_from_nowhere_stays_by_its_number_in_a_narrow_place()
+    {
+        var bar = string.Concat(Enumerable.Repeat("C#2:1/4 F#2:1/4!si G#1:1/4 C#2:1/4!si ", 4));
+        foreach (var width in (int[])[38, 42, 46, 52, 60])
+        {
+            var systems = ScoreEngraver.Engrave(ScoreText.Parse(bar + bar, layout: StaffLayout.Tab), width, new EngravingOptions()).Systems;
+            foreach (var system in systems)
+            {
+                SystemLint.Check(system, 1.75).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"at {width}");
+                foreach (var slide in system.Of(MarkRole.Slide).OfType<LineMark>())
+                {
+                    var number = system.Of(MarkRole.FretNumber).Single(m => m.Origin == slide.Origin).Bounds;
+                    (number.Left - slide.To.X).ShouldBeInRange(0, 0.8, $"at {width}");
+                }
+            }
+        }
+    }
 }
