@@ -6,10 +6,9 @@ namespace SheetPress.Engraving;
 /// <summary>Draws fretting fingers as small numerals, the highest tone on top: above the staff, for a lower voice below it.</summary>
 internal static class FingerDrawer
 {
-    // White to the staff or note, and between the numerals of a chord.
+    // White to the staff or note.
     private const double Gap = 0.3;
     private const double TabGap = 0.45;
-    private const double StackGap = 0.2;
 
     // White to a stem beside the numeral: more than there is beside the stem of its own note, so that a numeral
     // goes over a stem that rises above the staff and is never squeezed in beside it.
@@ -74,19 +73,8 @@ internal static class FingerDrawer
         return box.IsEmpty ? box : box with { Left = box.Left - SideRoom, Right = box.Right + SideRoom };
     }
 
-    // Outward from the staff: above it the lowest tone comes first, below it the highest.
-    private static List<Mark> Stack(ScoreEvent note, double centre, double edge, bool above, MarkOrigin origin)
-    {
-        var marks = new List<Mark>();
-        var y = edge + (above ? -Gap : Gap);
-        foreach (var tone in above ? note.Tones : note.Tones.Reverse())
-        {
-            if (tone.Finger is null || tone.TieStop) continue;
-            var name = string.Create(CultureInfo.InvariantCulture, $"fingering{tone.Finger}");
-            var bounds = Ink.Glyph(name).Bounds;
-            marks.Add(Ink.Centred(name, centre, above ? y - bounds.Bottom : y - bounds.Top, MarkRole.Finger, origin));
-            y += (above ? -1 : 1) * (bounds.Height + StackGap);
-        }
-        return marks;
-    }
+    private static List<Mark> Stack(ScoreEvent note, double centre, double edge, bool above, MarkOrigin origin) =>
+        ToneStack.Of(note, NameOf, centre, edge + (above ? -Gap : Gap), above, origin);
+
+    private static string? NameOf(Tone tone) => tone.Finger is { } finger ? string.Create(CultureInfo.InvariantCulture, $"fingering{finger}") : null;
 }

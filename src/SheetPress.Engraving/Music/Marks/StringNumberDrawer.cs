@@ -11,7 +11,6 @@ internal static class StringNumberDrawer
     private const double Scale = 0.7;
     private const double Gap = 0.35;
     private const double Beside = 0.3;
-    private const double StackGap = 0.2;
 
     /// <summary>Draws the numbers of a system.</summary>
     /// <param name="frame">The system.</param>
@@ -24,24 +23,15 @@ internal static class StringNumberDrawer
             var origin = e.Plan.Origin;
             if (!shown.Contains((origin.Measure, origin.Voice, origin.Event))) continue;
             var above = origin.Voice == 0;
-            canvas.Place([.. Stack(e.Plan.Event, e.X + ArticulationDrawer.Axis(e.Plan, above, e.Measure.Plan.HasTwoVoices), above, origin)], above, Gap, Beside);
+            canvas.Place(Stack(e.Plan.Event, e.X + ArticulationDrawer.Axis(e.Plan, above, e.Measure.Plan.HasTwoVoices), above, origin), above, Gap, Beside);
         }
     }
 
     /// <summary>The room that they take beside each other.</summary>
     public static Box Room(ScoreEvent note) => Box.Around(Stack(note, 0, above: true, default).Select(m => m.Bounds));
 
-    // Outward from the staff: above it the lowest tone comes first, below it the highest.
-    private static IEnumerable<Mark> Stack(ScoreEvent note, double centre, bool above, MarkOrigin origin)
-    {
-        var y = above ? -Gap : StaffSteps.BottomLine + Gap;
-        foreach (var tone in above ? note.Tones : note.Tones.Reverse())
-        {
-            if (tone.Position is not { } position || tone.TieStop) continue;
-            var name = string.Create(CultureInfo.InvariantCulture, $"guitarString{position.String}");
-            var height = Ink.Glyph(name).Bounds.Height * Scale;
-            yield return Ink.Centred(name, centre, above ? y : y + height, MarkRole.Finger, origin, Scale);
-            y += (above ? -1 : 1) * (height + StackGap);
-        }
-    }
+    private static List<Mark> Stack(ScoreEvent note, double centre, bool above, MarkOrigin origin) =>
+        ToneStack.Of(note, NameOf, centre, above ? -Gap : StaffSteps.BottomLine + Gap, above, origin, Scale);
+
+    private static string? NameOf(Tone tone) => tone.Position is { } position ? string.Create(CultureInfo.InvariantCulture, $"guitarString{position.String}") : null;
 }
