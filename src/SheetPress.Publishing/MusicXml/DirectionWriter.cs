@@ -130,7 +130,7 @@ internal sealed class DirectionWriter(XmlOutput xml, ExercisePlan plan)
     private string Named(string kind, int count) => kind + XmlOutput.Number(plan.Index + 1) + (count == 1 ? "" : "-" + XmlOutput.Number(count));
 
     // A player stops at any Fine and is lost without a name that it is sent to: what leads nowhere is words alone.
-    private bool EndsAtFine => Directions.Any(d => d.Kind is DirectionKind.DaCapo or DirectionKind.DalSegno && !d.Text.EndsWith("Coda", StringComparison.OrdinalIgnoreCase));
+    private bool EndsAtFine => Directions.Any(d => d.Kind is DirectionKind.DaCapo or DirectionKind.DalSegno && JumpWords.MayEnd(d.Text));
 
     private int Count(DirectionKind kind) => Directions.Count(d => d.Kind == kind);
 

@@ -90,11 +90,9 @@ public static class PlaybackOrder
                     _ => null,
                 };
                 if (target is not { } to || !_jumped.Add(index)) continue;
-                var saysFine = direction.Text.Contains("fine", StringComparison.OrdinalIgnoreCase);
-                var saysCoda = direction.Text.Contains("coda", StringComparison.OrdinalIgnoreCase);
                 _afterJump = true;
-                _mayEnd = saysFine || !saysCoda;
-                _mayGoToCoda = saysCoda || !saysFine;
+                _mayEnd = JumpWords.MayEnd(direction.Text);
+                _mayGoToCoda = JumpWords.MayGoToCoda(direction.Text);
                 return to;
             }
             return null;

@@ -38,15 +38,15 @@ internal static class JumpChecker
         if (!IsJump(mark)) yield break;
         var start = StartOf(marks, index);
         if (mark.Kind == DirectionKind.DalSegno && start < 0) yield return ProgressionProblems.NoSegno(mark.Text);
-        if (SaysFine(mark) && Find(marks, DirectionKind.Fine, start) < 0) yield return ProgressionProblems.NoFine(mark.Text);
-        if (SaysCoda(mark) && Find(marks, DirectionKind.ToCoda, start) < 0) yield return ProgressionProblems.NoToCoda(mark.Text, Find(marks, DirectionKind.Coda, start) >= 0);
+        if (JumpWords.SaysFine(mark.Text) && Find(marks, DirectionKind.Fine, start) < 0) yield return ProgressionProblems.NoFine(mark.Text);
+        if (JumpWords.SaysCoda(mark.Text) && Find(marks, DirectionKind.ToCoda, start) < 0) yield return ProgressionProblems.NoToCoda(mark.Text, Find(marks, DirectionKind.Coda, start) >= 0);
     }
 
     private static Problem? Unused(ImmutableArray<WrittenMark> marks, int index) => marks[index].Kind switch
     {
         DirectionKind.Segno when !Jumps(marks).Any(j => marks[j].Kind == DirectionKind.DalSegno && StartOf(marks, j) == index) => ProgressionProblems.UnusedSegno(),
-        DirectionKind.Fine when !Jumps(marks).Any(j => !SaysCoda(marks[j]) && StartOf(marks, j) < index) => ProgressionProblems.UnusedFine(),
-        DirectionKind.ToCoda when !Jumps(marks).Any(j => !SaysFine(marks[j]) && StartOf(marks, j) < index) => ProgressionProblems.UnusedToCoda(),
+        DirectionKind.Fine when !Jumps(marks).Any(j => JumpWords.MayEnd(marks[j].Text) && StartOf(marks, j) < index) => ProgressionProblems.UnusedFine(),
+        DirectionKind.ToCoda when !Jumps(marks).Any(j => JumpWords.MayGoToCoda(marks[j].Text) && StartOf(marks, j) < index) => ProgressionProblems.UnusedToCoda(),
         DirectionKind.Coda when !Enumerable.Range(0, index).Any(i => marks[i].Kind == DirectionKind.ToCoda && Find(marks, DirectionKind.Coda, i) == index) => ProgressionProblems.UnusedCoda(),
         _ => null,
     };
@@ -69,8 +69,4 @@ internal static class JumpChecker
     private static IEnumerable<int> Jumps(ImmutableArray<WrittenMark> marks) => Enumerable.Range(0, marks.Length).Where(i => IsJump(marks[i]));
 
     private static bool IsJump(WrittenMark mark) => mark.Kind is DirectionKind.DaCapo or DirectionKind.DalSegno;
-
-    private static bool SaysFine(WrittenMark mark) => mark.Text.EndsWith("Fine", StringComparison.Ordinal);
-
-    private static bool SaysCoda(WrittenMark mark) => mark.Text.EndsWith("Coda", StringComparison.Ordinal);
 }
