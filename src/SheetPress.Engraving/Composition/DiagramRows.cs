@@ -124,7 +124,7 @@ internal static class DiagramRows
         foreach (var diagram in diagrams)
         {
             var own = NeckFrame.Sides(diagram, style.Diagram);
-            var figure = DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.Heading.Size, cell - sides + own, besideUpright);
+            var figure = DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.ItemTitle.Size, cell - sides + own, besideUpright);
             var number = first + figures.Count;
             figures.Add(figure with { Drawing = new Drawing([.. figure.Drawing.Marks.Select(m => m.Role == MarkRole.Diagram ? m with { Origin = m.Origin with { Event = number } } : m)]) });
         }

@@ -45,7 +45,7 @@ internal static class ExerciseSetter
 
     private static FlowBox Heading(ExerciseContent exercise, PageStyle style)
     {
-        var look = style.Heading;
+        var look = style.ItemTitle;
         var inlines = ImmutableArray.CreateBuilder<Inline>();
         var indent = 0.0;
         var marks = ImmutableArray.CreateBuilder<Mark>();

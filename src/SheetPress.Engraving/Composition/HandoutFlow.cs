@@ -64,12 +64,17 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         if (content.Harmony.IsEmpty) return;
         AddHeading(content.Labels.Harmony, content.Labels.HarmonyShort);
         // Before the table, where the reader of its first page finds it.
-        if (content.Labels.ChangedNotes.Length > 0 && content.Harmony.Any(r => r.ScaleNotes.Any(n => n.IsChanged)))
-        {
-            _flow.AddKept(TextSpace, ProseSetter.Paragraph([new TextInline(content.Labels.ChangedNotes)], style.Small, style.TextWidth, ParagraphEdge.Ragged).AsSpan());
-        }
-        _flow.AddKept(new FlowSpace(HeadingGap - 1.2), TableFlow.Boxes(TableSetter.Set(HarmonyTable.Make(content, style), style.TextWidth)).AsSpan());
+        ImmutableArray<FlowBox> explanation = content.Labels.ChangedNotes.Length > 0 && content.Harmony.Any(HasChangedNotes)
+            ? ProseSetter.Paragraph([new TextInline(content.Labels.ChangedNotes)], style.Small, style.TextWidth, ParagraphEdge.Ragged)
+            : [];
+        if (!explanation.IsEmpty) _flow.AddKept(TextSpace, explanation.AsSpan());
+        var gap = new FlowSpace(HeadingGap - 1.2);
+        // And again where the table goes on, for a reader of that page.
+        var again = explanation.IsEmpty ? null : ColumnBalancer.Stack([.. explanation[..^1], explanation[^1] with { After = gap }, FlowBox.Of(new Drawing([]), 0)]);
+        _flow.AddKept(gap, TableFlow.Boxes(TableSetter.Set(HarmonyTable.Make(content, style), style.TextWidth), over: next => content.Harmony.Skip(next).Any(HasChangedNotes) ? again : null).AsSpan());
     }
+
+    private static bool HasChangedNotes(HarmonyRow row) => row.ScaleNotes.Any(n => n.IsChanged);
 
     // Theory and the teacher's words stand side by side when they are short and of like length, each under its heading; else one
     // after the other.

@@ -27,7 +27,7 @@ internal static class HarmonyTable
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<TableCell>>(content.Harmony.Length);
         foreach (var row in content.Harmony)
         {
-            var chord = ImmutableArray.Create<CellPart>(DrawnPart.Of(SymbolPiece.Of(row.Chord, style.Heading.Size)));
+            var chord = ImmutableArray.Create<CellPart>(DrawnPart.Of(SymbolPiece.Of(row.Chord, style.ItemTitle.Size)));
             if (row.Measures.Length > 0) chord = chord.Add(new TextPart([new TextInline($"{(row.Measures.All(char.IsAsciiDigit) ? labels.Measure : labels.Measures)} {row.Measures}")], small));
             var tones = Tones(row.Tones, small).Parts;
             if (!row.GuideTones.IsEmpty)
@@ -55,7 +55,7 @@ internal static class HarmonyTable
         foreach (var row in content.Harmony)
         {
             var cells = ImmutableArray.CreateBuilder<TableCell>(columns.Count);
-            cells.Add(new TableCell([DrawnPart.Of(SymbolPiece.Of(row.Chord, style.Heading.Size))]));
+            cells.Add(new TableCell([DrawnPart.Of(SymbolPiece.Of(row.Chord, style.ItemTitle.Size))]));
             if (hasMeasures) cells.Add(TableCell.Of(row.Measures, style.Small));
             cells.Add(FunctionCell(row, style));
             cells.Add(Tones(row.Tones, style.Small));

@@ -24,8 +24,11 @@ public sealed record PageStyle
     /// <summary>Title of the sheet.</summary>
     public TextStyle Title { get; init; } = new(23, 27, TextFont.SerifSemiBold, TextFont.SerifItalic, TextFont.SerifBold);
 
-    /// <summary>Headings and titles of exercises.</summary>
-    public TextStyle Heading { get; init; } = new(11.5, 14, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold);
+    /// <summary>Headings of sections.</summary>
+    public TextStyle Heading { get; init; } = new(13, 16, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold);
+
+    /// <summary>Titles of exercises and chord symbols as titles, smaller than headings, since they stand a level below them.</summary>
+    public TextStyle ItemTitle { get; init; } = new(11.5, 14, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold);
 
     /// <summary>Running text and instructions.</summary>
     public TextStyle Body { get; init; } = new(10, 13.4, TextFont.Serif, TextFont.SerifItalic, TextFont.SerifSemiBold);
@@ -80,7 +83,8 @@ public sealed record PageStyle
         HeadHeight = 13,
         FootHeight = 14,
         Title = new(28, 33, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),
-        Heading = new(19, 23, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),
+        Heading = new(21, 25, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),
+        ItemTitle = new(19, 23, TextFont.SansSemiBold, TextFont.SansItalic, TextFont.SansBold),
         Body = new(17, 23, TextFont.Sans, TextFont.SansItalic, TextFont.SansBold),
         Small = new(16, 20.5, TextFont.Sans, TextFont.SansItalic, TextFont.SansSemiBold),
         StaffSpace = 2.5,

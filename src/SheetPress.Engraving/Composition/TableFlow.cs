@@ -16,7 +16,8 @@ internal static class TableFlow
     /// <summary>The rows as boxes.</summary>
     /// <param name="table">The table.</param>
     /// <param name="keepLast">Whether the last row must not be parted from the one before it.</param>
-    internal static ImmutableArray<FlowBox> Boxes(TableSetter.SetTable table, bool keepLast = false)
+    /// <param name="over">What stands over the header again where the table goes on with the row of a number, counted from 0; null for nothing.</param>
+    internal static ImmutableArray<FlowBox> Boxes(TableSetter.SetTable table, bool keepLast = false, Func<int, FlowBox?>? over = null)
     {
         var boxes = ImmutableArray.CreateBuilder<FlowBox>(table.Rows.Length + 1);
         FlowBox? header = null;
@@ -31,12 +32,16 @@ internal static class TableFlow
             boxes.Add(FlowBox.Of(table.Rows[i].Drawing, table.Rows[i].Height) with
             {
                 BreakPenalty = isLast ? 0 : keepLast && i == table.Rows.Length - 2 ? FlowBox.Never : Penalty(i + 1, table.Rows.Length - i - 1),
-                Repeated = isLast ? null : header,
+                Repeated = isLast ? null : Again(header, over?.Invoke(i + 1)),
                 RunsOn = !isLast,
             });
         }
         return boxes.MoveToImmutable();
     }
+
+    private static FlowBox? Again(FlowBox? header, FlowBox? over) =>
+        header is null || over is null ? header ?? over : ColumnBalancer.Stack([over, header]);
+
     private static double Penalty(int above, int below) => (above, below) switch
     {
         (_, 1) => OneAtHead,

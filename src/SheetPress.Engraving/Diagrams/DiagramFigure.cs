@@ -45,7 +45,8 @@ public static class DiagramFigure
             piece.PlaceAt(marks, x, baseline);
             x += piece.Width + caption.Size;
         }
-        var lines = ParagraphSetter.Set(Plain(diagram.Caption), caption, Math.Max(available - x, 20));
+        // Without a symbol the caption is the title of its neck, and as strong as the symbols of others.
+        var lines = ParagraphSetter.Set(Plain(diagram.Caption, diagram.Symbol is null ? Emphasis.Strong : Emphasis.None), caption, Math.Max(available - x, 20));
         for (var i = 0; i < lines.Length; i++) Place(marks, lines[i], x, baseline - ((lines.Length - 1 - i) * caption.Leading));
     }
 
@@ -58,7 +59,7 @@ public static class DiagramFigure
             piece.PlaceAt(marks, middle - (piece.Width / 2), SignTop(neck, style) - piece.Descent);
         }
         var y = neck.NeckBottom + NeckDrawer.ContinuationLength + CaptionGap + (diagram.Dots.Any(d => d.Finger is not null) ? style.LabelSize + FingerClearance : 0);
-        foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption), caption, WidestUprightCaption))
+        foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption, Emphasis.None), caption, WidestUprightCaption))
         {
             Place(marks, line, middle - (line.Width / 2), y + LineBox.Baseline(line, caption));
             y += LineBox.Height(line, caption);
@@ -73,5 +74,5 @@ public static class DiagramFigure
         foreach (var mark in line.Marks) marks.Add(mark.Transform(1, x, y));
     }
 
-    private static ImmutableArray<Inline> Plain(string text) => text.Length == 0 ? [] : [new TextInline(text)];
+    private static ImmutableArray<Inline> Plain(string text, Emphasis emphasis) => text.Length == 0 ? [] : [new TextInline(text) { Emphasis = emphasis }];
 }

@@ -9,6 +9,9 @@ public static class TextSetter
     private const double SignBearing = 0.035;
     private const double NoteBearing = 0.1;
 
+    // Least white between the ink of a letter and a sign behind it, in em: the foot of an A stands nearer to its edge than other letters.
+    private const double LetterGap = 0.075;
+
     // As much as letters have: with less, a space before a sign looks narrower than others.
     internal const double BearingAfterSpace = 0.07;
 
@@ -23,6 +26,8 @@ public static class TextSetter
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var x = 0.0;
+        // White within the advance of the last letter, at its right, in em.
+        var edge = 0.0;
         var start = 0;
         for (var i = 0; i < text.Length;)
         {
@@ -35,7 +40,7 @@ public static class TextSetter
             SetRuns(text[start..i]);
             // A note has the middle of its head on the baseline of its glyph; in a line it stands on it, and so does its dot.
             var rise = TextSign.IsNote(sign) ? MusicFont.Shipped[sign].Bounds.Bottom : 0;
-            SetSign(sign, rise, i > 0 && text[i - 1] is ' ' or '\u00A0' ? BearingAfterSpace : SignBearing);
+            SetSign(sign, rise, i > 0 && text[i - 1] is ' ' or '\u00A0' ? BearingAfterSpace : start < i ? Math.Max(SignBearing, LetterGap - edge) : SignBearing);
             i += length;
             if (TextSign.IsNote(sign) && i < text.Length && text[i] == '.')
             {
@@ -53,6 +58,7 @@ public static class TextSetter
             {
                 marks.Add(new TextMark(run, new Point(x, 0), size) { Role = role, Ink = ink, Link = link });
                 x += run.Advance * size;
+                edge = run.Advance - run.Bounds.Right;
             }
         }
 

@@ -61,19 +61,42 @@ public static class ChordScales
     /// <remarks>
     /// Common practice (from memory): a reader who sees Db in G13b5 looks for Db in its scale, though the scale alone, lydian dominant,
     /// would have C#; the altered scale of F#7#5 has C double-sharp, not D. A scale with a natural fifth keeps its sixth beside it:
-    /// natural minor over Bm#5 has F# and G, for F# and F double-sharp would be no scale.
+    /// natural minor over Bm#5 has F# and G, for F# and F double-sharp would be no scale. And no letter stands twice where a free one
+    /// serves as simply: the whole tone scale over D9b5 has Ab and Bb, not Ab and A#.
     /// </remarks>
     public static ImmutableArray<Degree> DegreesOver(this ScaleType scale, ChordQuality quality)
     {
         ArgumentNullException.ThrowIfNull(scale);
         ArgumentNullException.ThrowIfNull(quality);
-        return [.. scale.Degrees.Select(d => AsIn(quality, scale, d))];
+        var degrees = scale.Degrees.Select(d => AsIn(quality, scale, d)).ToArray();
+        for (var i = 0; i < degrees.Length; i++)
+        {
+            var isDoubled = degrees[i] == scale.Degrees[i] && degrees.Count(d => d.Number == degrees[i].Number) > scale.Degrees.Count(d => d.Number == degrees[i].Number);
+            if (isDoubled && !quality.Degrees.Any(d => d.HalfSteps % 12 == degrees[i].HalfSteps) && OnFreeNumber(degrees, degrees[i].HalfSteps) is { } free) degrees[i] = free;
+        }
+        return ImmutableCollectionsMarshal.AsImmutableArray(degrees);
+    }
+
+    // A degree of this sound whose number no other has, with one sign at most.
+    private static Degree? OnFreeNumber(Degree[] degrees, int halfSteps)
+    {
+        for (var number = 2; number <= 7; number++)
+        {
+            var alteration = halfSteps - new Degree(number).HalfSteps;
+            if (Math.Abs(alteration) <= 1 && !Array.Exists(degrees, d => d.Number == number)) return new Degree(number, alteration);
+        }
+        return null;
     }
 
     /// <summary>A note of a scale as it is written beside a chord: a tone of the chord as in the chord.</summary>
     internal static NoteName Spelled(NoteName note, Scale scale, Chord chord)
     {
         foreach (var tone in chord.Tones) if (tone.Note.PitchClass == note.PitchClass) return IsSixthOf(scale.Type, tone.Degree) ? note : tone.Note;
+        var over = scale.Type.DegreesOver(chord.Quality);
+        for (var i = 0; i < over.Length; i++)
+        {
+            if (over[i] != scale.Type.Degrees[i] && scale.NoteOf(over[i]).PitchClass == note.PitchClass) return scale.NoteOf(over[i]);
+        }
         return note;
     }
 

@@ -42,6 +42,15 @@ public class ComposedMusicTests
     }
 
     [Fact]
+    public void Headings_of_sections_are_larger_than_titles_of_exercises()
+    {
+        var texts = Compose("a4", 2, 4).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>().ToList();
+        var headings = texts.Where(t => t.Run.Text is "Exercises" or "The harmony at a glance").Select(t => t.Size).Distinct().ToList();
+        var titles = texts.Where(t => t.Role == MarkRole.Title && t.Run.Text.StartsWith("Study", StringComparison.Ordinal)).Select(t => t.Size).Distinct().ToList();
+        headings.ShouldHaveSingleItem().ShouldBeGreaterThan(titles.ShouldHaveSingleItem() * 1.1);
+    }
+
+    [Fact]
     public void Exercises_that_fit_a_page_are_whole()
     {
         foreach (var page in Compose("a4", 7, 12).Pages.Skip(1))

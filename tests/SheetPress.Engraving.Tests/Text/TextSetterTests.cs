@@ -24,6 +24,23 @@ public class TextSetterTests
     public void Of_three_signs_the_first_stands_alone() =>
         TextSetter.Set("F♯♯♯", TextFont.Serif, 10).Marks.OfType<GlyphMark>().Select(m => m.Glyph.Name).ShouldBe(["csymAccidentalSharp", "csymAccidentalDoubleSharp"]);
 
+    // The foot of an A reaches to its edge, where other letters have white of their own.
+    [Fact]
+    public void A_sign_stands_off_the_ink_of_any_letter_before_it()
+    {
+        foreach (var font in Enum.GetValues<TextFont>())
+        {
+            foreach (var letter in "ABCDEFG")
+            {
+                foreach (var sign in "♭♯")
+                {
+                    var marks = TextSetter.Set($"{letter}{sign}", font, 10).Marks;
+                    (marks[1].Bounds.Left - marks[0].Bounds.Right).ShouldBeInRange(0.74, 1.5, $"{letter}{sign} {font}");
+                }
+            }
+        }
+    }
+
     [Fact]
     public void A_dot_after_a_note_belongs_to_it() =>
         TextSetter.Set("♩. = 60", TextFont.Serif, 10).Marks.OfType<GlyphMark>().Select(m => m.Glyph.Name).ShouldBe(["metNoteQuarterUp", "metAugmentationDot"]);

@@ -49,6 +49,14 @@ public class NeckStyleTests
         }
     }
 
+    // Common practice: octave and tenth are counted on, the seventh above the octave is a seventh.
+    [Fact]
+    public void Octaves_over_skipped_strings_are_counted_no_further_than_the_thirteenth()
+    {
+        var degrees = Line("style: string-skipping\n    rhythm: eighths", "Fm7 | Fm7", "bass-4").Notes.Take(8).Select(n => n.Tones[0].Degree!.Value.ToString());
+        string.Join(' ', degrees).ShouldBe("R 8 b3 b10 5 12 b7 b7");
+    }
+
     [Theory]
     [InlineData("arpeggio", "bass-4")]
     [InlineData("scale", "bass-4")]

@@ -75,6 +75,8 @@ public class ChordScalesTests
     [InlineData("Cdim7", "C D Eb F Gb Ab Bbb B")]
     [InlineData("G7#9", "G Ab A# B C# D E F")]
     [InlineData("G7b9", "G Ab B C D Eb F")]
+    [InlineData("D9b5", "D E F# Ab Bb C")]
+    [InlineData("D9#5", "D E F# G# A# C")]
     [InlineData("Bm#5", "B C# D E F# G A")]
     public void Scale_notes_take_the_spelling_of_the_chord(string chord, string notes)
     {

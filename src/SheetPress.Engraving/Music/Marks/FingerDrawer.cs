@@ -7,7 +7,7 @@ namespace SheetPress.Engraving;
 internal static class FingerDrawer
 {
     // White to the staff or note.
-    private const double Gap = 0.3;
+    private const double Gap = 0.4;
     private const double TabGap = 0.45;
 
     // White to a stem beside the numeral: more than there is beside the stem of its own note, so that a numeral

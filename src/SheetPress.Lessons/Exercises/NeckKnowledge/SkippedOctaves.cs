@@ -21,6 +21,7 @@ internal sealed class SkippedOctaves
     private const double BeyondLevel = 1.2;
     private const double Open = 1;
     private const double HighRoot = 0.15;
+    private const int HighestNumber = 13;
     private readonly ExerciseContext _context;
     private readonly HandModel _hand;
     private readonly int _comfortable;
@@ -131,11 +132,12 @@ internal sealed class SkippedOctaves
         return Math.Abs(high - low) <= WidestShape && _hand.Distance(low, high) <= HandModel.WidestSpan(_context.Level);
     }
 
-    // Named from the chord's first root upward: its octave is 8, the octave of the third 10.
+    // Named from the chord's first root upward: its octave is 8, the octave of the third 10. No player counts beyond the thirteenth.
     private PlacedTone Named(HarmonyStep step, Degree degree, FretPosition place, int root)
     {
         var tone = NeckWindow.At(_context.Instrument, step, degree, place);
         var octaves = Math.Max(0, (tone.Pitch.Pitch.MidiNumber - root) / 12);
-        return tone with { Pitch = tone.Pitch with { Degree = new Degree(degree.Simple.Number + (7 * octaves), degree.Simple.Alteration) } };
+        var number = degree.Simple.Number + (7 * octaves);
+        return tone with { Pitch = tone.Pitch with { Degree = number > HighestNumber ? degree.Simple : new Degree(number, degree.Simple.Alteration) } };
     }
 }

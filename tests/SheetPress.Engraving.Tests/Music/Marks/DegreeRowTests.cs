@@ -35,4 +35,14 @@ public class DegreeRowTests
         Middle(upper[^1]).ShouldBe(upper.Max(Middle), 0.1);
         Middle(lower[0]).ShouldBe(lower.Max(Middle), 0.1);
     }
+
+    // Two numbers close over each other would be read together.
+    [Fact]
+    public void Degrees_stand_well_below_the_fingers_of_a_lower_voice()
+    {
+        var system = Drawn.System(ScoreText.Parse("E4:4", "guitar-6", layout: StaffLayout.Staff, lower: "C3%R:1!f3 E3%3:1!f2 F2%4:1!f1 C3%R:1!f3", header: h => h with { ShowDegrees = true, ShowFingers = true }));
+        var fingers = system.Of(MarkRole.Finger).ToList();
+        fingers.Count.ShouldBe(4);
+        foreach (var degree in Row(system, 1)) (degree.Bounds.Top - fingers.Single(f => f.Bounds.Left < degree.Bounds.Right && degree.Bounds.Left < f.Bounds.Right).Bounds.Bottom).ShouldBeGreaterThan(0.99);
+    }
 }
