@@ -173,6 +173,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
 
     private void AddExercises()
     {
+        var statements = TempoStatements.Of(content.Exercises.Select(e => e.Score), content.Labels.Straight);
         for (var i = 0; i < content.Exercises.Length; i++)
         {
             var heading = Heading(content.Labels.Exercises);
@@ -180,7 +181,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             // Where the caution follows, an exercise that leaves no room for it may be split: two systems go over with it.
             var withCaution = i == content.Exercises.Length - 1 && content.PracticePlan.IsEmpty && content.Caution.Length > 0;
             var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0) - (withCaution ? SectionSpace.Natural + Caution().Sum(l => l.Height) : 0);
-            var (systems, look) = ExerciseEngraver.Engrave(content.Exercises[i].Score, style, Options(i));
+            var (systems, look) = ExerciseEngraver.Engrave(content.Exercises[i].Score, style, statements[i]);
             var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room);
             if (withHeading)
             {
@@ -194,18 +195,6 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
                 _flow.Add(new FlowSpace(style.ExerciseGap, 1.2 * style.ExerciseGap, 0.25 * style.ExerciseGap), boxes.AsSpan());
             }
         }
-    }
-
-    // The tempo is stated with the first exercise and where it or the feel is another than before, or where the one before has left it.
-    private EngravingOptions Options(int exercise)
-    {
-        var score = content.Exercises[exercise].Score;
-        var before = exercise > 0 ? content.Exercises[exercise - 1].Score : null;
-        return new EngravingOptions
-        {
-            ShowTempo = before is null || before.Tempo != score.Tempo || before.Feel != score.Feel || TempoPath.Changes(before),
-            StraightWord = before is not null && before.Feel != Feel.Straight && score.Feel == Feel.Straight ? content.Labels.Straight : "",
-        };
     }
 
     private void AddPractice()

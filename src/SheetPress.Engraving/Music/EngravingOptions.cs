@@ -9,10 +9,13 @@ public sealed record EngravingOptions
     /// <summary>How far the first system is set in from the left, in staff spaces.</summary>
     public double FirstIndent { get; init; }
 
-    /// <summary>Whether tempo and swing stand over the first measure.</summary>
+    /// <summary>Whether the tempo stands over the first measure, and the sign for swung pairs behind it.</summary>
     public bool ShowTempo { get; init; } = true;
 
-    /// <summary>What stands behind the tempo of a score without swing, such as "straight" after one with swing; empty for nothing.</summary>
+    /// <summary>Whether a tempo is followed by the sign for swung pairs if the score has such a feel.</summary>
+    public bool ShowSwing { get; init; } = true;
+
+    /// <summary>What stands behind a tempo without that sign, such as "straight" after one with swing; empty for nothing.</summary>
     public string StraightWord { get; init; } = "";
 
     /// <summary>Whether every system after the first begins with its measure number.</summary>

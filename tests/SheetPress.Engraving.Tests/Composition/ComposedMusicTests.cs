@@ -123,6 +123,33 @@ public class ComposedMusicTests
         static Score At(Score score, double tempo) => score with { Tempo = score.Tempo with { BeatsPerMinute = tempo } };
     }
 
+    // Over eighths alone the sign for swung sixteenths would be taken for that of swung eighths.
+    [Fact]
+    public void Swung_sixteenths_are_stated_where_there_are_some()
+    {
+        const string Sixteenths = "E2:1/2 G2:1/4 A2:1/4 B2:1 D3:2 | ";
+        Score[] scores =
+        [
+            Of("One", Bar, Feel.SwingSixteenths, 90), Of("Two", Sixteenths, Feel.SwingSixteenths, 90), Of("Three", Bar, Feel.SwingSixteenths, 90),
+            Of("Four", Bar, Feel.SwingSixteenths, 80), Of("Five", Sixteenths, Feel.SwingSixteenths, 80), Of("Six", Bar, Feel.Straight, 80),
+            Of("Seven", Bar, Feel.SwingEighths, 80), Of("Eight", Bar, Feel.SwingSixteenths, 80),
+        ];
+        TempoStatements.Of(scores, "straight").Select(Words).ShouldBe(["tempo", "tempo swing", "", "tempo", "", "tempo straight", "tempo swing", "tempo straight"]);
+
+        static Score Of(string title, string bar, Feel feel, double tempo)
+        {
+            var score = ScoreText.Parse(bar) with { Title = title, Feel = feel };
+            return score with { Tempo = score.Tempo with { BeatsPerMinute = tempo } };
+        }
+
+        string Words(EngravingOptions options, int i)
+        {
+            var marks = ScoreEngraver.Engrave(scores[i], 100, options).Systems[0].Drawing.Marks.Where(m => m.Role == MarkRole.Tempo).ToList();
+            string[] found = [marks.Count > 0 ? "tempo" : "", marks.Exists(m => m is TextMark { Run.Text: "(" }) ? "swing" : "", marks.Exists(m => m is TextMark { Run.Text: "straight" }) ? "straight" : ""];
+            return string.Join(' ', found.Where(w => w.Length > 0));
+        }
+    }
+
     private static SheetDocument Compose(string paper, int exercises, int bars) =>
         SheetComposer.Compose(Content(exercises, bars), PageStyle.Handout(paper == "a4" ? PaperSize.A4 : PaperSize.Letter));
 

@@ -26,6 +26,20 @@ internal static class PhraseSections
         return positions.MoveToImmutable();
     }
 
+    /// <summary>For each measure whether it stands within an ending behind its first measure: a break before it would part the bracket.</summary>
+    public static ImmutableArray<bool> WithinEndings(ImmutableArray<MeasureContext> contexts)
+    {
+        var within = ImmutableArray.CreateBuilder<bool>(contexts.Length);
+        var isOpen = false;
+        foreach (var context in contexts)
+        {
+            var starts = !context.Measure.EndingStart.IsEmpty;
+            within.Add(isOpen && !starts);
+            isOpen = (isOpen || starts) && !context.LastMeasure.EndingStop;
+        }
+        return within.MoveToImmutable();
+    }
+
     private static bool StartsSection(MeasureContext before, MeasureContext context) =>
         context.Measure.RepeatStart || context.Measure.BreakBefore
         || before.LastMeasure.RepeatEndTimes > 0 || before.LastMeasure.Barline is Barline.Double or Barline.Final

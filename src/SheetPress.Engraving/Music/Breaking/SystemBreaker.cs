@@ -39,6 +39,9 @@ internal sealed class SystemBreaker
     private const double PartWithin = 4;
     private const int Phrase = 4;
 
+    // The bracket of an ending is seen at once where it stands on one line.
+    private const double WithinEnding = 2.5;
+
     // A measure divided over two systems is the last resort, but better than a system beyond the limits.
     private const double WithinMeasure = 8;
 
@@ -69,6 +72,7 @@ internal sealed class SystemBreaker
     private readonly ImmutableArray<MeasureSprings> _measures;
     private readonly BoundaryCache _boundaries;
     private readonly ImmutableArray<int> _positions;
+    private readonly ImmutableArray<bool> _withinEndings;
     private readonly double _width;
     private readonly double _firstIndent;
     private readonly bool _isChart;
@@ -80,6 +84,7 @@ internal sealed class SystemBreaker
         _count = score.MeasuresPerSystem;
         _isChart = score.Layout == StaffLayout.ChordChart;
         _positions = PhraseSections.Positions(contexts);
+        _withinEndings = PhraseSections.WithinEndings(contexts);
     }
 
     /// <summary>
@@ -181,9 +186,10 @@ internal sealed class SystemBreaker
         if (_contexts[at].Measure.BreakBefore) return 0;
         if (_contexts[at].IsContinued) return WithinMeasure;
         if (_count is { } fixedCount) return FixedCountCost(at, fixedCount);
+        var ending = _withinEndings[at] ? WithinEnding : 0;
         var position = _positions[at];
-        if (position == 0) return AtSection;
-        return position % Phrase == 0 ? 0 : (_isChart ? ChartPhrases : 1) * (position % 2 == 0 ? AfterTwo : Elsewhere);
+        if (position == 0) return AtSection + ending;
+        return ending + (position % Phrase == 0 ? 0 : (_isChart ? ChartPhrases : 1) * (position % 2 == 0 ? AfterTwo : Elsewhere));
     }
 
     private double FixedCountCost(int at, int count)

@@ -65,7 +65,7 @@ internal static class DirectionDrawer
         }
         if (options.ShowTempo && frame.Index == 0)
         {
-            var tempo = TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction, options.StraightWord);
+            var tempo = Tempo(score, options, sizes);
             var x = Math.Max(MeterLeft(frame.Springs), beside.GetValueOrDefault(frame.Measures[0]));
             TextRow.Place(canvas, [new RowItem(tempo, x - tempo.Bounds.Left, new MarkOrigin(frame.Index, frame.Measures[0].Plan.Context.Index, -1, -1))], above: true, -Rise, TempoGap, HeadSide);
         }
@@ -84,8 +84,11 @@ internal static class DirectionDrawer
     {
         var left = MeterLeft(springs);
         if (score.Measures[0].Directions.FirstOrDefault(d => d.Kind == DirectionKind.Rehearsal) is { } rehearsal) left = Math.Max(left, DirectionSymbols.Of(rehearsal, sizes)!.Advance + BesideGap);
-        return left + TempoSymbol.Layout(score.Tempo, score.Feel, sizes.Direction, options.StraightWord).Bounds.Width;
+        return left + Tempo(score, options, sizes).Bounds.Width;
     }
+
+    private static SymbolLayout Tempo(Score score, EngravingOptions options, TextSizes sizes) =>
+        TempoSymbol.Layout(score.Tempo, options.ShowSwing ? score.Feel : Feel.Straight, sizes.Direction, options.StraightWord);
 
     // The tempo stands over the meter.
     private static double MeterLeft(SystemSprings springs) =>

@@ -12,6 +12,9 @@ public static class RomanText
     // White on both sides of a sign between a slash and a figure.
     private const double SignGap = 0.05;
 
+    // White between a slash, which leans over what follows, and the sign of a numeral.
+    private const double SlashGap = 0.09;
+
     /// <summary>Lays out a roman numeral given in plain text, with b and # (or ♭ and ♯) for accidentals.</summary>
     /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/3 of ii".</param>
     /// <param name="size">Em of the numeral, in the unit of the drawing.</param>
@@ -53,6 +56,7 @@ public static class RomanText
             else if (roman[at] is '/' or ' ')
             {
                 builder.Text(roman[at].ToString(), Font, size);
+                if (roman[at] == '/' && at + 1 < roman.Length && Alteration(roman, at + 1) is not null) builder.X += SlashGap * size;
                 at++;
             }
             else

@@ -63,23 +63,25 @@ internal static class SwingSign
         {
             Pair(builder, sp, SwungDistance, 1, 2);
         }
-        Triplet(builder, sp);
+        // The beam shows what belongs together, as a bracket would.
+        Triplet(builder, sp, withBracket: beams == 1);
     }
 
-    private static void Triplet(SymbolBuilder builder, double sp)
+    private static void Triplet(SymbolBuilder builder, double sp, bool withBracket)
     {
         var (left, right) = (0.0, (SwungDistance + 1.18) * sp);
         var y = (-Stem - BracketRise - 0.5) * sp;
         var middle = (left + right) / 2;
         var digit = Ink.Glyph("tuplet" + 3.ToString(CultureInfo.InvariantCulture));
         var scale = TripletScale * sp;
+        var x = middle - ((digit.Bounds.Left + digit.Bounds.Right) / 2 * scale);
+        builder.Mark(new GlyphMark(digit, new Point(x, y - ((digit.Bounds.Top + digit.Bounds.Bottom) / 2 * scale)), scale), 0);
+        if (!withBracket) return;
         var half = (digit.Bounds.Width / 2 * scale) + (NumberGap * sp);
         var thickness = Ink.Defaults.TupletBracketThickness * sp;
         LineMark Line(double x1, double y1, double x2, double y2) => new(new Point(x1, y1), new Point(x2, y2), thickness);
         builder.Mark(Line(left, y, middle - half, y), 0).Mark(Line(middle + half, y, right, y), 0);
         builder.Mark(Line(left, y - (thickness / 2), left, y + (0.6 * sp)), 0).Mark(Line(right, y - (thickness / 2), right, y + (0.6 * sp)), 0);
-        var x = middle - ((digit.Bounds.Left + digit.Bounds.Right) / 2 * scale);
-        builder.Mark(new GlyphMark(digit, new Point(x, y - ((digit.Bounds.Top + digit.Bounds.Bottom) / 2 * scale)), scale), 0);
     }
 
     private static void Head(SymbolBuilder builder, double x, double sp)

@@ -115,6 +115,25 @@ public class SystemBreakerTests
         }
     }
 
+    // Four bars and two endings of four each, of which six bars fit a line well.
+    [Fact]
+    public void The_bracket_of_an_ending_stands_on_one_line()
+    {
+        static FrameMeasure Frame(int i, FrameMeasure m) => m with
+        {
+            RepeatStart = i == 0,
+            EndingStart = i == 4 ? [1] : i == 8 ? [2] : [],
+            EndingStop = i is 7 or 11,
+            EndingClosed = i == 7,
+            RepeatEndTimes = i == 7 ? 2 : 0,
+        };
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("E2:1 A2:1 D3:1 ", 12)), meter: "3/4", frame: Frame);
+        for (var width = 60; width <= 84; width += 2)
+        {
+            ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems.ShouldAllBe(s => s.FirstMeasure % 4 == 0, $"at {width}");
+        }
+    }
+
     [Fact]
     public void Few_notes_are_spaced_wider_throughout_to_keep_the_count_asked_for()
     {

@@ -191,6 +191,17 @@ public class MarkRulesTests
         string.Join(" ", marks.Select(t => (t.Position.Y < 0 ? "↑" : "") + t.Run.Text)).ShouldBe(drawn);
     }
 
+    /// <summary>The slash leans over what follows: the stem of a flat would run into it.</summary>
+    [Theory]
+    [InlineData("V7/bVI", "csymAccidentalFlat")]
+    [InlineData("V7/#iv", "csymAccidentalSharp")]
+    public void A_sign_behind_the_slash_of_a_numeral_stands_off_it(string roman, string sign)
+    {
+        var marks = RomanText.Layout(roman, 4).Drawing.Marks;
+        var slash = marks.OfType<TextMark>().Single(t => t.Run.Text == "/").Bounds;
+        (marks.OfType<GlyphMark>().Single(g => g.Glyph.Name == sign).Bounds.Left - slash.Right).ShouldBeInRange(0.3, 0.8);
+    }
+
     /// <summary>A tab alone with a tuplet in brackets, rests of both voices among it, is drawn with a level bracket.</summary>
     [Theory]
     [InlineData("G3:2/3 E3:1/3 r:1 r:2", null)]
