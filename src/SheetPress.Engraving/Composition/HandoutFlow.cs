@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using SheetPress.Scores;
 
 namespace SheetPress.Engraving;
 

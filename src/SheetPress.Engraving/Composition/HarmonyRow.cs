@@ -37,9 +37,10 @@ public sealed record HarmonyRow
 /// <summary>A tone by note name and by degree.</summary>
 /// <param name="Note">Note name as printed: "E♭".</param>
 /// <param name="Degree">Its degree above the root of the chord.</param>
-public sealed record LabelledTone(string Note, Degree Degree);
+/// <param name="IsChanged">Whether it is not in the key; printed underlined.</param>
+public sealed record LabelledTone(string Note, Degree Degree, bool IsChanged = false);
 
 /// <summary>A note of a scale.</summary>
 /// <param name="Note">Note name as printed.</param>
-/// <param name="IsChanged">Whether it differs from the key; printed in bold and underlined.</param>
+/// <param name="IsChanged">Whether it is not in the key; printed in bold and underlined.</param>
 public sealed record ScaleNote(string Note, bool IsChanged = false);

@@ -32,8 +32,14 @@ internal static class HarmonyTable
             var tones = Tones(row.Tones, small).Parts;
             if (!row.GuideTones.IsEmpty)
             {
-                var names = string.Join("\u00A0\u00A0", row.GuideTones.Select(t => t.Note));
-                tones = tones.Add(new TextPart([new TextInline(labels.GuideTones + " "), new TextInline(names) { Emphasis = Emphasis.Strong }], small));
+                var guides = ImmutableArray.CreateBuilder<Inline>();
+                guides.Add(new TextInline(labels.GuideTones + " "));
+                for (var i = 0; i < row.GuideTones.Length; i++)
+                {
+                    if (i > 0) guides.Add(new TextInline("\u00A0\u00A0"));
+                    guides.Add(new TextInline(row.GuideTones[i].Note) { Emphasis = Emphasis.Strong | (row.GuideTones[i].IsChanged ? Emphasis.Underlined : Emphasis.None) });
+                }
+                tones = tones.Add(new TextPart(guides.DrainToImmutable(), small));
             }
             rows.Add([new TableCell([.. chord, .. FunctionCell(row, style).Parts]), new TableCell([.. tones, .. ScaleCell(row, small).Parts])]);
         }
@@ -92,7 +98,9 @@ internal static class HarmonyTable
             var note = TextSetter.Set(tone.Note, small.Strong, small.Size);
             var degree = SymbolPiece.Of(tone.Degree, small.Size);
             var width = Math.Max(note.Width, degree.Width);
-            note.PlaceAt(notes, x + ((width - note.Width) / 2), 0);
+            var left = x + ((width - note.Width) / 2);
+            note.PlaceAt(notes, left, 0);
+            if (tone.IsChanged) notes.Add(Underline.Of(left, left + note.Width, small.Size));
             degree.PlaceAt(degrees, x + ((width - degree.Width) / 2), 0);
             x += width + gap;
         }

@@ -65,7 +65,7 @@ internal static class LineItems
     private static TextPiece WithBearing(TextPiece piece, double size)
     {
         var left = Box.Around(piece.Marks.Select(m => m.Bounds)).Left;
-        var missing = (TextSetter.BearingAfterSpace * size) - left;
+        var missing = (TextSetter.BearingBySpace * size) - left;
         return missing <= 0 || piece.Marks.IsEmpty ? piece : piece with { Marks = [.. piece.Marks.Select(m => m.Transform(1, missing, 0))], Width = piece.Width + missing };
     }
 

@@ -64,9 +64,7 @@ internal sealed class LineRow(double size)
     {
         var last = first;
         while (last + 1 < _placed.Count && ReferenceEquals(_placed[last + 1].Item.Underline, inline)) last++;
-        var y = 0.14 * size;
-        var (left, right) = (_placed[first].X, _placed[last].X + _placed[last].Item.Piece.Width);
-        marks.Add(new LineMark(new Point(left, y), new Point(right, y), 0.04 * size) { Role = MarkRole.BodyText });
+        marks.Add(Underline.Of(_placed[first].X, _placed[last].X + _placed[last].Item.Piece.Width, size));
         return last;
     }
 }

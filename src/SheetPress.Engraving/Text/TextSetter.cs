@@ -12,8 +12,8 @@ public static class TextSetter
     // Least white between the ink of a letter and a sign behind it, in em: the foot of an A stands nearer to its edge than other letters.
     private const double LetterGap = 0.075;
 
-    // As much as letters have: with less, a space before a sign looks narrower than others.
-    internal const double BearingAfterSpace = 0.07;
+    // As much as letters have: with less, a space beside a sign looks narrower than others.
+    internal const double BearingBySpace = 0.07;
 
     /// <summary>Sets a text.</summary>
     /// <param name="text">The text; line breaks are not allowed.</param>
@@ -40,8 +40,10 @@ public static class TextSetter
             SetRuns(text[start..i]);
             // A note has the middle of its head on the baseline of its glyph; in a line it stands on it, and so does its dot.
             var rise = TextSign.IsNote(sign) ? MusicFont.Shipped[sign].Bounds.Bottom : 0;
-            SetSign(sign, rise, i > 0 && text[i - 1] is ' ' or '\u00A0' ? BearingAfterSpace : start < i ? Math.Max(SignBearing, LetterGap - edge) : SignBearing);
+            SetSign(sign, rise, i > 0 && IsSpace(text[i - 1]) ? BearingBySpace : start < i ? Math.Max(SignBearing, LetterGap - edge) : SignBearing);
             i += length;
+            // The end of a text is the end of a word.
+            if (!TextSign.IsNote(sign) && (i == text.Length || IsSpace(text[i]))) x += (BearingBySpace - SignBearing) * size;
             if (TextSign.IsNote(sign) && i < text.Length && text[i] == '.')
             {
                 SetSign("metAugmentationDot", rise, SignBearing);
@@ -51,6 +53,8 @@ public static class TextSetter
         }
         SetRuns(start == 0 ? text : text[start..]);
         return new TextPiece(marks.DrainToImmutable(), x, TextStyle.Ascent * size, TextStyle.Descent * size);
+
+        static bool IsSpace(char c) => c is ' ' or '\u00A0';
 
         void SetRuns(string part)
         {

@@ -32,14 +32,15 @@ public static class HarmonyRows
         Measures = Ranges(bars),
         Roman = analysis.Roman,
         Function = analysis.FunctionMarkup,
-        Tones = [.. analysis.Chord.Tones.Select(Labelled)],
-        GuideTones = [.. analysis.GuideTones.Select(Labelled)],
+        Tones = [.. analysis.Chord.Tones.Select(t => Labelled(t, analysis))],
+        GuideTones = [.. analysis.GuideTones.Select(t => Labelled(t, analysis))],
         ScaleName = analysis.Scale.ToDisplayString(),
         ScaleNotes = [.. analysis.ScaleNotes.Select(n => new ScaleNote(n.ToDisplayString(), analysis.ChangedNotes.Contains(n)))],
         Reason = analysis.ScaleReason,
     };
 
-    private static LabelledTone Labelled(ChordTone tone) => new(tone.Note.ToDisplayString(), tone.Degree);
+    private static LabelledTone Labelled(ChordTone tone, ChordAnalysis analysis) =>
+        new(tone.Note.ToDisplayString(), tone.Degree, analysis.ChangedNotes.Any(n => n.PitchClass == tone.Note.PitchClass));
 
     /// <summary>The number printed for a measure: a pickup is 0.</summary>
     internal static int BarNumber(Progression progression, int measure)

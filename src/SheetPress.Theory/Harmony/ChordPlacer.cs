@@ -301,9 +301,10 @@ internal sealed class ChordPlacer(Key key, bool restsOnSeventh)
     private bool OwnFifthIsPerfect(NoteName root) => key.Contains(root + Interval.PerfectFifth);
 
     // The bare numeral of a goal: the triad that the key has there, or what the chord that follows says where the key's is diminished or foreign.
+    // If that chord stands on the goal, it has the same numeral in both places.
     private RomanNumeral Bare(NoteName root, Chord? arrival)
     {
-        root = Near(root, key.Fifths - 6, key.Fifths + 10);
+        root = arrival?.Root.PitchClass == root.PitchClass ? ReadInKey(arrival!).Root : Near(root, key.Fifths - 6, key.Fifths + 10);
         bool minor;
         if (key.Contains(root) && OwnFifthIsPerfect(root) && root != key.NoteOf(5)) minor = key.Contains(root + Interval.MinorThird);
         else if (arrival is not null) minor = arrival.Quality.Shape.IsMinor;

@@ -1,3 +1,5 @@
+using SheetPress.Theory;
+
 namespace SheetPress.Engraving.Tests;
 
 public class SheetComposerTests
@@ -366,6 +368,25 @@ public class SheetComposerTests
         var pages = SheetComposer.Compose(content, style).Pages;
         pages[0].Drawing.Marks.OfType<TextMark>().ShouldContain(t => t.Run.Text.Trim() == "Bar 1");
         foreach (var page in pages) page.Drawing.Bounds.Right.ShouldBeLessThanOrEqualTo(page.Width - style.SideMargin + 0.2);
+    }
+
+    [Theory]
+    [InlineData(174, 4)]
+    [InlineData(75, 4)]
+    public void Notes_that_are_not_in_the_key_are_underlined_in_every_column(double width, int lines)
+    {
+        var content = SampleHandout.Make(1);
+        LabelledTone[] tones = [new("G", Degree.Root), new("B", new Degree(3), IsChanged: true), new("D♯", new Degree(5, 1), IsChanged: true)];
+        content = content with { Harmony = [content.Harmony[0] with { Tones = [.. tones], GuideTones = [tones[1]], ScaleNotes = [new("G"), new("B", IsChanged: true)] }] };
+        var style = PageStyle.Handout(new PaperSize("test", width + 36, 300));
+        var row = TableSetter.Set(HarmonyTable.Make(content, style), width).Rows[0];
+        var under = row.Drawing.Marks.OfType<LineMark>().Where(l => l.Role == MarkRole.BodyText).ToList();
+        under.Count.ShouldBe(lines);
+        foreach (var line in under)
+        {
+            var note = row.Drawing.Marks.OfType<TextMark>().Where(t => t.Run.Text.Trim() is "B" or "D" && t.Position.Y < line.From.Y && line.From.Y - t.Position.Y < 1).MinBy(t => Math.Abs(t.Position.X - line.From.X));
+            note.ShouldNotBeNull().Position.X.ShouldBe(line.From.X, 0.1);
+        }
     }
 
     [Fact]

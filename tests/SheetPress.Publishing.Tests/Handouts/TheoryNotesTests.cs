@@ -54,6 +54,9 @@ public class TheoryNotesTests
     {
         var rows = HarmonyRows.For(Read("C major", "Cmaj7 | Bb7 | [key Eb major] Ebmaj7 | D7"));
         rows.Select(r => string.Join(' ', r.ScaleNotes.Where(n => n.IsChanged).Select(n => n.Note))).ShouldBe(["", "", "", "F♯ A"]);
+        // In every column alike: the line over the table speaks of all of it.
+        rows.Select(r => string.Join(' ', r.Tones.Where(n => n.IsChanged).Select(n => n.Note))).ShouldBe(["", "", "", "F♯ A"]);
+        rows.Select(r => string.Join(' ', r.GuideTones.Where(n => n.IsChanged).Select(n => n.Note))).ShouldBe(["", "", "", "F♯"]);
         rows[1].Function.ShouldBe("dominant of the new key, E♭ major");
     }
 

@@ -205,6 +205,32 @@ public class HarmonicAnalysisTests
         analysis.ScaleReason.ShouldBe(reason);
     }
 
+    // A chord has one numeral on a sheet: where it stands and where another leads to it.
+    [Theory]
+    [InlineData("C major")]
+    [InlineData("Ab major")]
+    [InlineData("E major")]
+    [InlineData("F minor")]
+    [InlineData("C# minor")]
+    public void A_goal_has_the_numeral_of_the_chord_that_stands_on_it(string key)
+    {
+        var (seen, tonic) = (0, Key.Parse(key));
+        foreach (var root in "C C# Db D D# Eb E F F# Gb G G# Ab A A# Bb B".Split(' '))
+        {
+            foreach (var quality in (string[])["", "m", "m6", "m(maj7)", "sus4", "maj7#5"])
+            {
+                var goal = Chord.Parse(root + quality);
+                var analyses = HarmonicAnalysis.Analyze([new Chord(goal.Root - Interval.PerfectFourth, Chord.Parse("C7").Quality), goal], tonic);
+                if (analyses[0]!.Kind != HarmonicFunction.SecondaryDominant) continue;
+                // As I/III it is on the third degree for a moment.
+                var own = analyses[1]!.Numeral.Target ?? analyses[1]!.Numeral;
+                analyses[0]!.Numeral.Target!.ToChord(tonic).Root.ShouldBe(own.ToChord(tonic).Root, $"{goal} in {key}");
+                seen++;
+            }
+        }
+        seen.ShouldBeGreaterThan(60);
+    }
+
     // A dominant right before a change of key is heard in the key that it leads to, and so is its ii where the old key has no such chord;
     // the old key's own dominant and common chords stay at home. Common practice.
     [Theory]

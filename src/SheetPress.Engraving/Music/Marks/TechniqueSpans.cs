@@ -54,7 +54,9 @@ internal static class TechniqueSpans
         {
             var e = voice[i];
             if (!e.Plan.Event.Articulations.HasFlag(Articulations.Vibrato) || e.Plan.Event.IsRest) continue;
-            var end = i + 1 < voice.Count && voice[i + 1].Measure == e.Measure ? voice[i + 1].Left : e.Measure.InnerRight;
+            var next = i + 1;
+            while (next < voice.Count && IsTiedOn(voice[next].Plan.Event)) next++;
+            var end = next < voice.Count && voice[next].Measure == e.Measure ? voice[next].Left : e.Measure.InnerRight;
             var count = Math.Max(1, (int)(Math.Max(ShortestVibrato, end - VibratoEnd - e.Left) / pitch));
             // Beside a barline that is near it starts a little earlier.
             var left = Math.Min(e.Left, e.Measure.InnerRight - BarlineGap - ((count - 1) * pitch) - glyph.Bounds.Right);
@@ -80,13 +82,16 @@ internal static class TechniqueSpans
         }
     }
 
+    // The rest of a note that began before: how it is played was said there.
+    private static bool IsTiedOn(ScoreEvent note) => !note.IsRest && note.Tones.All(t => t.TieStop);
+
     private static void AddWords(List<List<Mark>> all, SystemFrame frame, IReadOnlyList<PlacedEvent> voice, Articulations kind, string words, double bottomLine, TextSizes sizes, int staff, bool above)
     {
         for (var i = 0; i < voice.Count; i++)
         {
             if (!voice[i].Plan.Event.Articulations.HasFlag(kind)) continue;
             var last = i;
-            while (last + 1 < voice.Count && voice[last + 1].Plan.Event.Articulations.HasFlag(kind)) last++;
+            while (last + 1 < voice.Count && (voice[last + 1].Plan.Event.Articulations.HasFlag(kind) || IsTiedOn(voice[last + 1].Plan.Event))) last++;
             var origin = voice[i].Plan.Origin with { Staff = staff };
             var text = new SymbolBuilder(MarkRole.Technique).Text(words, TextFont.SerifItalic, sizes.Small).Build();
             var y = above ? -Rise : bottomLine + Rise - text.Bounds.Top;

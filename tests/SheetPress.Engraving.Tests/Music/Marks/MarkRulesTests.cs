@@ -191,6 +191,21 @@ public class MarkRulesTests
         string.Join(" ", marks.Select(t => (t.Position.Y < 0 ? "↑" : "") + t.Run.Text)).ShouldBe(drawn);
     }
 
+    /// <summary>Handbook rule, from memory: the dashes reach as far as what is to be played so, ties and all.</summary>
+    [Fact]
+    public void A_technique_lasts_to_the_end_of_a_tie()
+    {
+        var system = Drawn.Staff("G2:1!lr A2:5/2!lr G2:1/2!lr | A2:2!lr G2:2");
+        var heads = system.Glyphs(MarkRole.Notehead);
+        heads.Count.ShouldBe(6, "A is written in two parts");
+        system.Of(MarkRole.Technique).OfType<TextMark>().ShouldHaveSingleItem();
+        system.Of(MarkRole.Technique).OfType<LineMark>().Max(l => l.Bounds.Right).ShouldBe(heads[4].Bounds.Right, 0.2);
+        var tied = Drawn.Staff("G2:1!lr A2:5/2!lr G2:1/2");
+        tied.Of(MarkRole.Technique).OfType<LineMark>().Max(l => l.Bounds.Right).ShouldBe(tied.Glyphs(MarkRole.Notehead)[2].Bounds.Right, 0.2);
+        var wave = Drawn.Staff("G2:1 A2:5/2!vi G2:1/2");
+        wave.Of(MarkRole.Technique).Max(m => m.Bounds.Right).ShouldBeGreaterThan(wave.Glyphs(MarkRole.Notehead)[2].Bounds.Right - 0.5);
+    }
+
     /// <summary>The slash leans over what follows: the stem of a flat would run into it.</summary>
     [Theory]
     [InlineData("V7/bVI", "csymAccidentalFlat")]
