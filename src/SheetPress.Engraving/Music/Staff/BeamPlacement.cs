@@ -10,6 +10,9 @@ internal static class BeamPlacement
     private const double Grid = 0.25;
     private const double Range = 1.5;
 
+    // From here on outside the staff a beam is clear of the outer line: half a space of white parts them.
+    private const double Clear = 0.7;
+
     // Wanted length of the shortest stem of a slanted and of a level beam: stems of a slanted beam may be a little shorter.
     private const double SlantedStem = 3.25;
     private const double LevelStem = 3.5;
@@ -23,6 +26,9 @@ internal static class BeamPlacement
     // Weight of a wrong rise against a wrong stem length.
     private const double RiseWeight = 2.5;
     private const double ShortWeight = 2;
+
+    // Weight of each beam of the stack that comes from outside down to the outer line, which leaves a wedge of white closing to nothing.
+    private const double WedgeWeight = 1.5;
 
     // Where notes of a group are two octaves apart the beam is set level rather than stretching a stem beyond this.
     private const double LongestStem = 10.75;
@@ -89,19 +95,30 @@ internal static class BeamPlacement
         }
         var wrongLength = shortest < stem ? (stem - shortest) * ShortWeight : shortest - stem;
         var tooLong = Math.Max(0, notes.Max(n => n.HeadY - line.At(n.StemX)) + (thickness / 2) - LongestStem);
-        return (RiseWeight * Math.Abs(wrongRise)) + wrongLength + (LongWeight * tooLong);
+        return (RiseWeight * Math.Abs(wrongRise)) + wrongLength + (LongWeight * tooLong) + (WedgeWeight * Wedges(line, notes.Max(n => n.Beams)));
     }
 
-    /// <summary>Whether no beam of the stack leaves a thin wedge of white beside a staff line at one end: none floats in the middle of a space.</summary>
+    /// <summary>
+    /// Whether no beam of the stack leaves a thin wedge of white beside a staff line at one end: none floats in the middle of a space,
+    /// nor that near to an outer line.
+    /// </summary>
     private static bool IsClean(double y, int beams, double pitch)
     {
         for (var level = 0; level < Math.Min(beams, 3); level++)
         {
             var at = y + (level * pitch);
-            if (at < -Grid || at > StaffSteps.BottomLine + Grid) continue;
+            if (at < -Clear || at > StaffSteps.BottomLine + Clear) continue;
             var part = at - Math.Floor(at);
             if (Math.Abs(part - 0.5) < Grid / 2) return false;
         }
         return true;
+    }
+
+    // Beams of the stack with one end on the outer line and the other clear of it.
+    private static int Wedges(BeamLine line, int beams)
+    {
+        var pitch = Ink.Defaults.BeamThickness + Ink.Defaults.BeamSpacing;
+        var (outer, inner) = (Math.Min(line.LeftY, line.RightY), Math.Max(line.LeftY, line.RightY));
+        return Enumerable.Range(0, beams).Count(level => outer + (level * pitch) < -Grid && inner + (level * pitch) >= -Grid);
     }
 }

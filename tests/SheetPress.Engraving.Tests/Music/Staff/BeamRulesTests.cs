@@ -99,6 +99,73 @@ public class BeamRulesTests
         }
     }
 
+    /// <summary>Handbook rule, from memory: the ends of a sloping beam sit on a line, hang from one or straddle one, or stand well clear of the outer ones: no thin wedge of white, neither at the edge of the staff nor between two beams.</summary>
+    [Theory]
+    [InlineData("E2:1/2 D3:1/2 C3:1/2 B2:1/2")]
+    [InlineData("E2:1/2 C3:1/2 B2:1/2 A2:1/2")]
+    [InlineData("E2:1/2 F2:1/2 F#2:1/2 G2:1/2")]
+    [InlineData("A2:1/2 G2:1/2 F2:1/2 E2:1/2")]
+    [InlineData("G1:1/2 C2:1/2 B1:1/2 A1:1/2")]
+    [InlineData("B1:1/4 A1:1/4 G1:1/4 C2:1/4")]
+    [InlineData("E2:1/4 F2:1/4 G2:1/4 A2:1/4")]
+    [InlineData("G2:1/4 F2:1/4 E2:1/4 F2:1/4")]
+    public void A_sloping_beam_leaves_no_thin_wedge_at_the_edge_of_the_staff(string notes)
+    {
+        foreach (var beam in Drawn.Staff(notes + " r:2").Of(MarkRole.Beam).Cast<PolygonMark>())
+        {
+            WhiteBeside(beam.Corners[0].Y, beam.Corners[3].Y).ShouldNotBeInRange(0.03, 0.4, $"left end of {notes}");
+            WhiteBeside(beam.Corners[1].Y, beam.Corners[2].Y).ShouldNotBeInRange(0.03, 0.4, $"right end of {notes}");
+        }
+    }
+
+    /// <summary>The same rule for every two notes under one to three beams, which cost no stem its least length and make no beam steep.</summary>
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(1, false)]
+    [InlineData(2, true)]
+    [InlineData(2, false)]
+    [InlineData(3, true)]
+    [InlineData(3, false)]
+    public void No_two_notes_leave_a_thin_wedge(int beams, bool up)
+    {
+        var half = MusicFont.Shipped.Defaults.BeamThickness / 2;
+        var pitch = (up ? 1 : -1) * ((2 * half) + MusicFont.Shipped.Defaults.BeamSpacing);
+        for (var first = -2.0; first <= 6; first += 0.5)
+        {
+            for (var last = -2.0; last <= 6; last += 0.5)
+            {
+                foreach (var width in new[] { 2.0, 3.5, 9 })
+                {
+                    var line = BeamPlacement.Place([new BeamNote(0, first, beams), new BeamNote(width, last, beams)], up);
+                    var what = $"{first} to {last} over {width}: {line.LeftY} to {line.RightY}";
+                    for (var level = 0; level < beams; level++)
+                    {
+                        foreach (var y in new[] { line.LeftY, line.RightY }) WhiteBeside(y + (level * pitch) - half, y + (level * pitch) + half).ShouldNotBeInRange(0.03, 0.4, what);
+                    }
+                    // A single beam does not come down to the outer line from well outside either.
+                    var outside = new[] { line.LeftY, line.RightY }.Select(y => up ? -y : y - StaffSteps.BottomLine).ToList();
+                    (beams == 1 && outside.Max() > half && outside.Min() <= half).ShouldBeFalse(what);
+                    var stem = half + (up ? Math.Min(first - line.LeftY, last - line.RightY) : Math.Min(line.LeftY - first, line.RightY - last));
+                    stem.ShouldBeGreaterThanOrEqualTo(StemRules.Shortest, what);
+                    Math.Abs(line.RightY - line.LeftY).ShouldBeLessThanOrEqualTo(Math.Min(BeamSlope.Most, (BeamSlope.Steepest * width) + 0.01), what);
+                }
+            }
+        }
+    }
+
+    // The least white between a beam and a staff line that it does not touch.
+    private static double WhiteBeside(double top, double bottom)
+    {
+        var half = MusicFont.Shipped.Defaults.StaffLineThickness / 2;
+        var least = double.PositiveInfinity;
+        for (var line = 0; line <= StaffSteps.BottomLine; line++)
+        {
+            var white = Math.Max(top - (line + half), line - half - bottom);
+            if (white > 0) least = Math.Min(least, white);
+        }
+        return least;
+    }
+
     private static double Rise(string notes)
     {
         var beam = (PolygonMark)Drawn.Staff(notes + " r:2").Of(MarkRole.Beam).First();
