@@ -8,12 +8,13 @@ internal static class VoiceSeparation
     // White between heads of crossing voices that stand side by side.
     private const double CrossingGap = 0.2;
 
-    // Rests of a voice move away from the middle by this much at least, and on in whole spaces while they touch a note.
+    // Rests of a voice move away from the middle by this much at least, and on in whole spaces past the notes of the other.
     private const double RestShift = 1;
     private const double RestGap = 0.3;
-    private const int MostRestMoves = 6;
+    private const double LevelReach = 2;
 
     // The brackets of a ghost note reach further up and down than its head.
+    private const double HeadHalf = 0.5;
     private const double GhostHalf = 0.75;
 
     // The tie of far heads reaches this far from their middle.
@@ -29,8 +30,8 @@ internal static class VoiceSeparation
             if (above.Event.IsRest && below.Event.IsRest && above.Event.Value == below.Event.Value) below.IsHidden = true;
             else if (!above.Event.IsRest && !below.Event.IsRest) Part(above, below);
         }
-        foreach (var draft in upper.Where(d => d.Event.IsRest)) MoveRest(draft, lower, -1);
-        foreach (var draft in lower.Where(d => d.Event.IsRest && !d.IsHidden)) MoveRest(draft, upper, 1);
+        MoveRests(upper, lower, -1);
+        MoveRests(lower, upper, 1);
     }
 
     // Handbook rule, from memory: of a unison that cannot be shared the note with the dot stands right, beside its dot, which would
@@ -64,26 +65,28 @@ internal static class VoiceSeparation
         return isClear ? 0 : above.Glyphs.Max(g => g.Bounds.Right) + flag.Right + Ink.Defaults.LegerLineExtension;
     }
 
+    private static void MoveRests(EventDraft[] voice, EventDraft[] others, int away)
+    {
+        var rests = voice.Where(d => d.Event.IsRest && !d.IsHidden && !others.Any(o => o.IsHidden && o.Event.Onset == d.Event.Onset)).ToList();
+        if (rests.Count == 0) return;
+        foreach (var rest in rests) MoveRest(rest, others, away);
+        // Rests of a bar that would stand at nearly the same height stand at the same.
+        var furthest = rests.Max(Moved);
+        foreach (var rest in rests.Where(r => furthest - Moved(r) <= LevelReach)) rest.RestY += away * (furthest - Moved(rest));
+    }
+
+    private static double Moved(EventDraft rest) => Math.Abs(rest.RestY - RestGlyphs.Y(rest.IsCentred ? NoteBase.Whole : rest.Event.Value.Base));
+
     private static void MoveRest(EventDraft rest, EventDraft[] others, int away)
     {
-        var shared = Array.Find(others, d => d.IsHidden && d.Event.Onset == rest.Event.Onset);
-        if (shared is not null) return;
         rest.RestY += away * RestShift;
         var glyph = Ink.Glyph(RestGlyphs.Name(rest.IsCentred ? NoteBase.Whole : rest.Event.Value.Base, rest.RestY));
-        for (var move = 0; move < MostRestMoves && others.Any(d => Touches(rest, glyph, d)); move++) rest.RestY += away;
+        while (others.Any(d => IsInWay(d, rest, glyph, away))) rest.RestY += away;
     }
 
-    // The tie of a note lies on the side of its voice, those of a chord on both, past all that comes before the note they lead to.
-    private static bool IsAtTie(EventDraft rest, MusicGlyph glyph, EventDraft tied)
-    {
-        if (!tied.Event.Tones.Any(t => t.TieStart)) return false;
-        var isChord = tied.Steps.Length > 1;
-        var top = StaffSteps.Y(tied.Steps[^1]) - (isChord || tied.Voice == 0 ? TieReach : 0);
-        var bottom = StaffSteps.Y(tied.Steps[0]) + (isChord || tied.Voice == 1 ? TieReach : 0);
-        return rest.RestY + glyph.Bounds.Top < bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > top - RestGap;
-    }
-
-    private static bool Touches(EventDraft rest, MusicGlyph glyph, EventDraft other)
+    // Handbook rule, from memory: a rest stays on the side of its own voice, past all that the other voice has while it lasts; between
+    // the notes of the other voice it would seem to be one of theirs. Their stems point to the other side.
+    private static bool IsInWay(EventDraft other, EventDraft rest, MusicGlyph glyph, int away)
     {
         if (other.IsHidden || other.Event.Onset >= rest.Event.End || other.Event.End <= rest.Event.Onset) return false;
         if (other.Event.IsRest)
@@ -92,14 +95,19 @@ internal static class VoiceSeparation
             var sign = Ink.Glyph(RestGlyphs.Name(other.IsCentred ? NoteBase.Whole : other.Event.Value.Base, other.RestY)).Bounds;
             return rest.RestY + glyph.Bounds.Top < other.RestY + sign.Bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > other.RestY + sign.Top - RestGap;
         }
-        // A longer note that started before matters only where its head is: beside the rest when they start together; or by its tie.
-        if (!rest.IsCentred && other.Event.Onset < rest.Event.Onset) return IsAtTie(rest, glyph, other);
-        if (!rest.IsCentred && other.Event.Onset != rest.Event.Onset) return false;
-        var half = other.Event.Tones.Any(t => t.Head == Notehead.Ghost) ? GhostHalf : 0.5;
-        var (top, bottom) = (StaffSteps.Y(other.Steps[^1]) - half, StaffSteps.Y(other.Steps[0]) + half);
-        // Beside its stem there is no room either.
-        if (other.HasStem && other.Voice == 0) top -= StemRules.Usual;
-        else if (other.HasStem) bottom += StemRules.Usual;
-        return rest.RestY + glyph.Bounds.Top < bottom + RestGap && rest.RestY + glyph.Bounds.Bottom > top - RestGap;
+        var reach = ReachTowards(rest, other);
+        return away > 0
+            ? rest.RestY + glyph.Bounds.Top < StaffSteps.Y(other.Steps[0]) + reach
+            : rest.RestY + glyph.Bounds.Bottom > StaffSteps.Y(other.Steps[^1]) - reach;
+    }
+
+    // From the middle of the outer head of a note to where a rest may begin. White is needed only where they meet: in one column, or at
+    // the tie of a chord, which lies on both of its sides and passes the rest.
+    private static double ReachTowards(EventDraft rest, EventDraft note)
+    {
+        var isBefore = note.Event.Onset < rest.Event.Onset;
+        if (isBefore && !rest.IsCentred && note.Steps.Length > 1 && note.Event.Tones.Any(t => t.TieStart)) return TieReach + RestGap;
+        var half = note.Event.Tones.Any(t => t.Head == Notehead.Ghost) ? GhostHalf : HeadHalf;
+        return half + (rest.IsCentred || note.Event.Onset == rest.Event.Onset ? RestGap : 0);
     }
 }

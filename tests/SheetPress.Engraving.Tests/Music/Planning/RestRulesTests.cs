@@ -47,6 +47,37 @@ public class RestRulesTests
         }
     }
 
+    /// <summary>
+    /// Handbook rule, from memory: a rest stays on the side of its voice, past the notes that the other voice has while it lasts, and goes
+    /// no further than it has to. The edge is that of the outermost of those notes.
+    /// </summary>
+    [Theory]
+    [InlineData("E4:1/2 A3:1/2 E4:3", "r:1 E2:3", 1, 3)]
+    [InlineData("E4:2/3 A3:2/3 E4:2/3 E4:2", "E2:1 r:1 E2:2", 1, 3)]
+    [InlineData("G3:2 E4:2", "E2:1 r:1 E2:2", 1, 3.5)]
+    [InlineData("G4:1/2 G4:1/2 G3:3", "r:1 E2:3", 1, 0)]
+    [InlineData("r:1 G4:3", "E2:1/2 C4:1/2 E2:3", 0, 1)]
+    [InlineData("G4:1 r:1 G4:2", "C4:2 E2:2", 0, 1)]
+    public void A_rest_stays_on_the_side_of_its_voice(string upper, string lower, int voice, double edge)
+    {
+        var rest = Drawn.Staff(upper, "guitar-6", lower: lower).Glyphs(MarkRole.Rest).ShouldHaveSingleItem();
+        rest.Origin.Voice.ShouldBe(voice);
+        var past = voice == 1 ? rest.Bounds.Top - edge : edge - rest.Bounds.Bottom;
+        past.ShouldBeGreaterThanOrEqualTo(-0.001);
+        var moved = Math.Abs(rest.Position.Y - StaffSteps.Middle);
+        (moved % 1).ShouldBe(0, 0.001);
+        if (moved > 1) past.ShouldBeLessThan(1);
+    }
+
+    /// <summary>Handbook rule, from memory: rests of a voice stand level within a bar where the notes of the other let them.</summary>
+    [Fact]
+    public void Rests_of_a_voice_stand_level_within_a_bar()
+    {
+        var rests = Drawn.Staff("E4:1/2 A3:1/2 E4:1 C4:1 E4:1", "guitar-6", lower: "r:1 E2:1 r:1 E2:1").Glyphs(MarkRole.Rest);
+        rests.Count.ShouldBe(2);
+        rests[1].Position.Y.ShouldBe(rests[0].Position.Y);
+    }
+
     /// <summary>Handbook rule, from memory: a rest that both voices share is written once, in its usual place.</summary>
     [Fact]
     public void A_rest_of_both_voices_is_written_once() =>
