@@ -21,6 +21,9 @@ internal static class ChordFrame
     // White between the nut, or the top fret line, and open or muted signs over it.
     private const double SignGap = 0.22;
 
+    // White between the number of a fret and what stands beside it, the grid or a dot on the outer string.
+    private const double NumberGap = 0.55;
+
     /// <summary>Lays out a diagram; x = 0 at the left string and y = 0 at the bottom of the grid.</summary>
     /// <param name="mark">The chord with its diagram.</param>
     /// <param name="instrument">The instrument.</param>
@@ -66,7 +69,8 @@ internal static class ChordFrame
         {
             var run = TextShaper.Run(first.ToString(CultureInfo.InvariantCulture), TextFont.Sans);
             var y = -height + (FretDistance / 2) - ((run.Bounds.Top + run.Bounds.Bottom) / 2 * sizes.Small);
-            marks.Add(new TextMark(run, new Point(width + 0.6, y), sizes.Small) { Role = MarkRole.Diagram });
+            var edge = marks.Where(m => m.Bounds.Bottom > -height && m.Bounds.Top < -height + FretDistance).Max(m => m.Bounds.Right);
+            marks.Add(new TextMark(run, new Point(edge + NumberGap, y), sizes.Small) { Role = MarkRole.Diagram });
         }
         return new SymbolLayout(new Drawing(marks.ToImmutable()), width);
 

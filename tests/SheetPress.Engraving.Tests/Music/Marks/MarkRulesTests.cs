@@ -164,6 +164,26 @@ public class MarkRulesTests
         foreach (var sign in signs) (grid - sign.Bounds.Bottom).ShouldBeInRange(0.15, 0.4);
     }
 
+    /// <summary>The number of the first fret stands as far from a dot beside it as from the grid.</summary>
+    [Theory]
+    [InlineData("guitar-6", false)]
+    [InlineData("guitar-6", true)]
+    [InlineData("bass-4", false)]
+    public void The_number_of_a_small_diagram_keeps_off_the_dots(string instrument, bool isLeftHanded)
+    {
+        var player = InstrumentCatalogue.Find(instrument)! with { LeftHanded = isLeftHanded };
+        var outer = isLeftHanded ? player.StringCount : 1;
+        double Gap(params FretPosition[] frame)
+        {
+            var marks = ChordFrame.Layout(new HarmonyMark(0, Chord.Parse("A")) { Frame = [.. frame] }, player, new TextSizes(1.75)).Drawing.Marks;
+            var number = marks.OfType<TextMark>().Single().Bounds;
+            return number.Left - marks.Where(m => m is not TextMark && m.Bounds.Bottom > number.Top && m.Bounds.Top < number.Bottom).Max(m => m.Bounds.Right);
+        }
+        var clear = Gap(new FretPosition(2, 6), new FretPosition(outer, 8));
+        clear.ShouldBeGreaterThan(0.5);
+        Gap(new FretPosition(outer, 6), new FretPosition(2, 8)).ShouldBe(clear, 0.001);
+    }
+
     /// <summary>Common practice: a natural is printed as its sign, in the bass of a numeral too.</summary>
     [Theory]
     [InlineData("bII13#9/n2", 1)]
