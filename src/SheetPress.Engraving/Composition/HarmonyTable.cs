@@ -110,14 +110,16 @@ internal static class HarmonyTable
     // Name and notes in one line where there is room for both; the notes are never parted from each other.
     private static TableCell ScaleCell(HarmonyRow row, TextStyle small)
     {
-        const string NoBreak = "\u00A0\u00A0";
+        const string NoteGap = "\u00A0\u00A0";
+        // Twice as wide, or a first note that is bold as the name is would seem to belong to it.
+        const string NameGap = NoteGap + "\u00A0 ";
         var parts = ImmutableArray.CreateBuilder<CellPart>(2);
         var scale = ImmutableArray.CreateBuilder<Inline>();
         if (row.ScaleName.Length > 0) scale.Add(new TextInline(row.ScaleName) { Emphasis = Emphasis.Strong });
-        if (scale.Count > 0 && !row.ScaleNotes.IsEmpty) scale.Add(new TextInline("\u00A0 "));
+        if (scale.Count > 0 && !row.ScaleNotes.IsEmpty) scale.Add(new TextInline(NameGap));
         for (var i = 0; i < row.ScaleNotes.Length; i++)
         {
-            if (i > 0) scale.Add(new TextInline(NoBreak));
+            if (i > 0) scale.Add(new TextInline(NoteGap));
             var note = row.ScaleNotes[i];
             scale.Add(new TextInline(note.Note) { Emphasis = note.IsChanged ? Emphasis.Strong | Emphasis.Underlined : Emphasis.None });
         }

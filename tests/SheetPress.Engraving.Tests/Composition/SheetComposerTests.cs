@@ -390,6 +390,21 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void The_name_of_a_scale_stands_further_from_its_notes_than_they_from_each_other()
+    {
+        var content = SampleHandout.Make(1);
+        content = content with { Harmony = [content.Harmony[0] with { Tones = [], GuideTones = [], ScaleName = "G Lydian", ScaleNotes = [new("G", IsChanged: true), new("B", IsChanged: true), new("D", IsChanged: true)] }] };
+        var marks = TableSetter.Set(HarmonyTable.Make(content, new PageStyle()), 400).Rows[0].Drawing.Marks;
+        var name = marks.OfType<TextMark>().Single(t => t.Run.Text.Contains("Lydian", StringComparison.Ordinal));
+        var notes = marks.OfType<LineMark>().Where(l => l.Role == MarkRole.BodyText).OrderBy(l => l.From.X).ToList();
+        notes.Count.ShouldBe(3);
+        notes[0].From.Y.ShouldBe(name.Position.Y, 1);
+        var between = notes[1].From.X - notes[0].To.X;
+        (notes[2].From.X - notes[1].To.X).ShouldBe(between, 0.01);
+        (notes[0].From.X - name.Bounds.Right).ShouldBeInRange(1.8 * between, 2.4 * between);
+    }
+
+    [Fact]
     public void A_numeral_in_the_harmony_table_stays_with_the_word_before_it()
     {
         var content = SampleHandout.Make(1);
