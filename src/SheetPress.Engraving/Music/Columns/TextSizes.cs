@@ -29,4 +29,7 @@ internal sealed class TextSizes(double staffSpaceMillimetres)
 
     /// <summary>Technique letters, words of technique spans, measure numbers.</summary>
     public double Small => Math.Max(1.6, Smallest);
+
+    /// <summary>Amounts with a fraction, whose figures, two fifths of the em, must still be read at a music stand: at least 1.4 mm.</summary>
+    public double Fraction => Math.Max(2.3, 1.5 * Smallest);
 }

@@ -21,6 +21,9 @@ internal static class BendDrawer
     private const double CrossingGap = 0.25;
     private const int Pieces = 40;
 
+    // One, two and three quarters of a whole step.
+    private const string Fractions = "¼½¾";
+
     /// <summary>Draws the bends of a tab, from their numbers.</summary>
     public static void DrawOnTab(SystemFrame frame, StaffCanvas canvas, TextSizes sizes)
     {
@@ -83,7 +86,10 @@ internal static class BendDrawer
 
     private static IEnumerable<Mark> Text(double amount, double x, double tip, TextSizes sizes, MarkOrigin origin)
     {
-        var text = new SymbolBuilder(MarkRole.Technique).Text(Amount(amount), TextFont.Sans, sizes.Small).Build();
+        var words = Amount(amount);
+        // The figures of a fraction are much smaller than other text of its size.
+        var size = words.AsSpan().ContainsAny(Fractions) ? sizes.Fraction : sizes.Small;
+        var text = new SymbolBuilder(MarkRole.Technique).Text(words, TextFont.Sans, size).Build();
         return RowItem.Centred(text, x, origin).MarksAt(tip - TextGap - text.Bounds.Bottom);
     }
 
@@ -101,7 +107,7 @@ internal static class BendDrawer
     {
         var quarters = (int)Math.Round(halfSteps * 2);
         var whole = quarters / 4;
-        var rest = (quarters % 4) switch { 1 => "¼", 2 => "½", 3 => "¾", _ => "" };
+        var rest = quarters % 4 == 0 ? "" : Fractions[(quarters % 4) - 1].ToString();
         if (quarters == 4) return "full";
         return whole == 0 ? rest : whole.ToString(System.Globalization.CultureInfo.InvariantCulture) + rest;
     }

@@ -46,6 +46,27 @@ public class MarkRulesTests
         sign.Bounds.Bottom.ShouldBeLessThan(0);
     }
 
+    /// <summary>Common practice: the figures of a fraction over a bend are read at arm's length and more: they are 1.4 mm high at every size of staff. In the face they are as high as its raised figures.</summary>
+    [Theory]
+    [InlineData("b0.5", "¼", 1.75)]
+    [InlineData("b1", "½", 1.75)]
+    [InlineData("b1.5", "¾", 1.625)]
+    [InlineData("b3", "1½", 1.75)]
+    [InlineData("b1", "½", 2.25)]
+    [InlineData("b1", "½", 1.4)]
+    public void Fractions_over_bends_are_large_enough_to_read(string bend, string amount, double staffSpace)
+    {
+        foreach (var layout in (StaffLayout[])[StaffLayout.Tab, StaffLayout.Staff, StaffLayout.StaffAndTab])
+        {
+            var score = ScoreText.Parse($"G2:1!{bend} A2:1!{bend} B1:2!b2", layout: layout);
+            var system = ScoreEngraver.Engrave(score, Drawn.Wide, new EngravingOptions { StaffSpace = staffSpace }).Systems[0];
+            var texts = system.Of(MarkRole.Technique).OfType<TextMark>().ToList();
+            texts.Select(t => t.Run.Text).ShouldBe([amount, amount, "full"]);
+            foreach (var text in texts.Take(2)) (TextShaper.Run("⁴", text.Run.Font).Bounds.Height * text.Size * staffSpace).ShouldBeGreaterThanOrEqualTo(1.4);
+            SystemLint.Check(system, staffSpace).ShouldBeEmpty();
+        }
+    }
+
     [Fact]
     public void A_tab_alone_shows_phrasing_slurs_over_it()
     {
