@@ -55,7 +55,7 @@ internal sealed class VoiceWriter
         return _tree = MetricNode.OfMeter(meter);
     }
 
-    // The sounding stretches of the measure. A dead note does not ring over the bar line.
+    // The sounding stretches of the measure. A short note does not ring over the bar line.
     private void CollectSpans(Fraction start, Fraction end)
     {
         _spans.Clear();
@@ -64,13 +64,14 @@ internal sealed class VoiceWriter
         for (var i = _next; i < _notes.Length && _notes[i].Start < end; i++)
         {
             var note = _notes[i];
-            if (note.Start < start && IsDead(note)) continue;
+            if (note.Start < start && IsShort(note)) continue;
             _spans.Add(new SoundingSpan(Fraction.Max(note.Start, start) - start, Fraction.Min(note.End, end) - start));
             _noteOfSpan.Add(i);
         }
     }
 
-    // A dead note is struck once: where its length would need ties, its first value stays and the rest is silence.
+    // A dead note is struck once, and a staccato note does not last: where such a length would need ties, its first value stays and the
+    // rest is silence. A dot and a tie at one note contradict each other (handbook rule, from memory).
     private SpelledRhythm Spell(int index, FrameMeasure measure, MeasurePlan plan)
     {
         while (true)
@@ -88,7 +89,7 @@ internal sealed class VoiceWriter
             for (var i = 1; i < rhythm.Values.Length; i++)
             {
                 var (before, value) = (rhythm.Values[i - 1], rhythm.Values[i]);
-                if (value.IsRest || value.Span != before.Span || !IsDead(_notes[_noteOfSpan[value.Span]])) continue;
+                if (value.IsRest || value.Span != before.Span || !IsShort(_notes[_noteOfSpan[value.Span]])) continue;
                 if (_spans[value.Span].End <= value.Onset) continue;
                 _spans[value.Span] = _spans[value.Span] with { End = value.Onset };
                 shortened = true;
@@ -97,8 +98,9 @@ internal sealed class VoiceWriter
         }
     }
 
-    private static bool IsDead(LineNote note)
+    private static bool IsShort(LineNote note)
     {
+        if ((note.Articulations & (Articulations.Staccato | Articulations.Tenuto)) == Articulations.Staccato) return true;
         foreach (var tone in note.Tones) if (tone.Head != Notehead.Dead) return false;
         return true;
     }
@@ -109,7 +111,7 @@ internal sealed class VoiceWriter
         var note = _notes[_noteOfSpan[value.Span]];
         var start = plan.Start + value.Onset;
         var isFirst = start == note.Start;
-        var isLast = start + value.Value.Duration == note.End || IsDead(note);
+        var isLast = start + value.Value.Duration == note.End || IsShort(note);
         var tones = ImmutableArray.CreateBuilder<Tone>(note.Tones.Length);
         foreach (var tone in note.Tones)
         {

@@ -82,6 +82,21 @@ public class ScoreBuilderTests
         events.SelectMany(e => e.Tones).ShouldAllBe(t => !t.TieStart && !t.TieStop);
     }
 
+    // Handbook rule, from memory: a dot says short and a tie says long.
+    [Theory]
+    [InlineData(Articulations.Staccato, "r4 r8 8 r2")]
+    [InlineData(Articulations.Staccato | Articulations.Accent, "r4 r8 8 r2")]
+    [InlineData(Articulations.Staccato | Articulations.Tenuto, "r4 r8 8 8 r8 r4")]
+    [InlineData(Articulations.Accent, "r4 r8 8 8 r8 r4")]
+    public void A_staccato_note_is_never_tied(Articulations articulations, string written)
+    {
+        var note = Lines.Note(new Fraction(3, 2), 1, "A1") with { Articulations = articulations };
+        var events = ScoreBuilder.Build(Lines.Header, [Lines.Measure("4/4")], new Line([note], 4)).Measures[0].Voices[0].Events;
+        string.Join(' ', events.Select(e => (e.IsRest ? "r" : "") + RhythmText.Text(e.Value))).ShouldBe(written);
+        var over = ScoreBuilder.Build(Lines.Header, [Lines.Measure("4/4"), Lines.Measure("4/4")], new Line([note with { Start = new Fraction(7, 2) }], 8)).Measures[1].Voices[0].Events;
+        over[0].IsRest.ShouldBe(written.EndsWith("r2", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_silent_second_voice_is_left_out()
     {

@@ -9,6 +9,8 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
 {
     // Room that joins need beside their note, so that they can be seen.
     private const double TieRoom = 0.8;
+    // In a tab alone a tie ends at the stem of a note without a number: as far behind it ends what the next number keeps its white from.
+    private const double TabTieEnd = -0.4;
     private const double ArcRoom = 0.8;
     // Over a tab that stands alone the letter of an arc and an accent at its start stand side by side.
     private const double SignedArcRoom = 2.4;
@@ -84,7 +86,11 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
         if (HasTab)
         {
             foreach (var mark in FretNumbers.Of(e, sizes, showTied: e.Event.Onset == Fraction.Zero)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
-            if (!HasStaff) AddTabRhythm(boxes, e);
+            if (!HasStaff)
+            {
+                AddTabRhythm(boxes, e);
+                AddTieEnds(boxes, e);
+            }
         }
         AddRooms(boxes, e, events, twoVoices);
     }
@@ -113,6 +119,18 @@ internal sealed class ColumnBuilder(Score score, TextSizes sizes)
     private void AddTabRhythm(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
     {
         foreach (var mark in TabRhythm.MarksOf(e, score.Instrument.StringCount, sizes)) boxes.Add(new LaneBox(Lane.Tab, mark.Bounds));
+    }
+
+    private static void AddTieEnds(ImmutableArray<LaneBox>.Builder boxes, EventPlan e)
+    {
+        if (e.Event.Onset == Fraction.Zero || FretNumbers.LeadsOn(e)) return;
+        foreach (var tone in e.Event.Tones)
+        {
+            if (!tone.TieStop || tone.Position is not { } position) continue;
+            var y = FretNumbers.LineY(position.String);
+            var half = FretNumbers.LineDistance / 2;
+            boxes.Add(new LaneBox(Lane.Tab, new Box(e.Centre + TabTieEnd, y - half, e.Centre + TabTieEnd, y + half)));
+        }
     }
 
     private void AddRooms(ImmutableArray<LaneBox>.Builder boxes, EventPlan e, List<EventPlan> events, bool twoVoices)

@@ -164,16 +164,28 @@ internal static class ArticulationDrawer
         }
         // Ties, accidentals and close neighbours keep their place: the sign goes on to the next space that is free.
         var place = step;
-        Mark mark;
-        do
+        while (true)
         {
             place = NextSpace(place, above, name);
-            mark = InSpace(e.Plan, name, above, place).Transform(1, e.X, 0);
+            var mark = InSpace(e.Plan, name, above, place).Transform(1, e.X, 0);
+            if (!IsInsideStaff(place))
+            {
+                PlaceByNote(canvas, e, mark, above);
+                return place;
+            }
+            if (FreeBy(canvas, mark, InkGap, m => IsInWay(m, e)) is not { } free) continue;
+            Add(canvas, e, free, above);
+            return place;
         }
-        while (IsInsideStaff(place) && !new InkRoom(canvas, mark.Bounds.Left - InkGap, mark.Bounds.Right + InkGap, m => IsInWay(m, e)).IsFree(mark, InkGap));
-        if (IsInsideStaff(place)) Add(canvas, e, mark, above);
-        else PlaceByNote(canvas, e, mark, above);
-        return place;
+    }
+
+    // The sign where it is, or a hair aside of the accidental of its own note; null where neither has room.
+    private static Mark? FreeBy(StaffCanvas canvas, Mark mark, double reach, Func<Mark, bool> isInWay)
+    {
+        var room = new InkRoom(canvas, mark.Bounds.Left - reach, mark.Bounds.Right + reach + Aside, isInWay);
+        if (room.IsFree(mark, InkGap)) return mark;
+        var beside = mark.Transform(1, Aside, 0);
+        return room.IsFree(beside, InkGap) ? beside : null;
     }
 
     private static bool IsInWay(Mark mark, PlacedEvent e) => mark.Role switch
@@ -192,13 +204,10 @@ internal static class ArticulationDrawer
     private static void DrawOutside(StaffCanvas canvas, PlacedEvent e, string name, bool above) =>
         PlaceByNote(canvas, e, AtRest(e.Plan, name, above, Outside(e.Edge(above), above)).Transform(1, e.X, 0), above);
 
-    // Where it has room next to its note it stands there, also under the accidental of a high note that follows; a hair aside of its own.
+    // Where it has room next to its note it stands there, also under the accidental of a high note that follows.
     private static void PlaceByNote(StaffCanvas canvas, PlacedEvent e, Mark mark, bool above)
     {
-        var room = new InkRoom(canvas, mark.Bounds.Left - Gap, mark.Bounds.Right + Gap, _ => true);
-        var beside = mark.Transform(1, Aside, 0);
-        if (room.IsFree(mark, InkGap)) Add(canvas, e, mark, above);
-        else if (room.IsFree(beside, InkGap)) Add(canvas, e, beside, above);
+        if (FreeBy(canvas, mark, Gap, _ => true) is { } free) Add(canvas, e, free, above);
         else Place(canvas, e, mark, above);
     }
 

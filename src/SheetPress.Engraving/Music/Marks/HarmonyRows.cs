@@ -12,6 +12,9 @@ internal static class HarmonyRows
 
     // A finger right behind a chord symbol would be read as a part of it.
     private const double BesideChord = 1;
+
+    // So would an accent, even a little further off, and a hairpin on the line of the symbols.
+    private const double BesideSign = 2;
     private const double RomanDrop = 1;
     private const double RomanGap = 0.8;
 
@@ -28,7 +31,8 @@ internal static class HarmonyRows
             symbols.Add(new RowItem(symbol, x - symbol.Bounds.Left, origin));
             if (!harmony.Frame.IsEmpty) frames.Add(new RowItem(ChordFrame.Layout(harmony, score.Instrument, sizes), x, origin));
         }
-        var baseline = TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap, BesideChord);
+        var baseline = symbols.Count == 0 ? ChordBaseline
+            : ChordBaseline + canvas.Place([.. symbols.SelectMany(s => s.MarksAt(ChordBaseline))], above: true, ChordGap, BesideChord, m => m.Role is MarkRole.Articulation or MarkRole.Dynamic, ChordGap, BesideSign);
         TextRow.Place(canvas, frames, above: true, ChordBaseline, FrameGap);
         return baseline;
     }

@@ -53,8 +53,9 @@ internal sealed class StaffCanvas
     /// <param name="padding">White to what stands beside it.</param>
     /// <param name="isRead">The marks that it would be read with.</param>
     /// <param name="readGap">White to these.</param>
+    /// <param name="readBeside">White to these beside it; null for that to all.</param>
     /// <returns>How far it was moved (negative is up).</returns>
-    public double Place(IReadOnlyList<Mark> marks, bool above, double gap, double padding, Func<Mark, bool> isRead, double readGap)
+    public double Place(IReadOnlyList<Mark> marks, bool above, double gap, double padding, Func<Mark, bool> isRead, double readGap, double? readBeside = null)
     {
         var read = new SkylineBuilder(isUpper: above);
         foreach (var mark in _marks)
@@ -62,7 +63,7 @@ internal sealed class StaffCanvas
             if (!isRead(mark)) continue;
             foreach (var box in InkCover.Of(mark)) read.Add(box);
         }
-        var move = read.Clearance(marks.SelectMany(m => InkCover.Of(m)), readGap, padding);
+        var move = read.Clearance(marks.SelectMany(m => InkCover.Of(m)), readGap, readBeside ?? padding);
         return move + Place(move == 0 ? marks : [.. marks.Select(m => m.Transform(1, 0, move))], above, gap, padding);
     }
 

@@ -247,6 +247,28 @@ public class MarkRulesTests
         wave.Of(MarkRole.Technique).Max(m => m.Bounds.Right).ShouldBeGreaterThan(wave.Glyphs(MarkRole.Notehead)[2].Bounds.Right - 0.5);
     }
 
+    /// <summary>An accent or a hairpin on the line of a chord symbol would be read as a part of it.</summary>
+    [Theory]
+    [InlineData("E1:1/2 E1:1/2 G2:1/2!ma G2:1/2!ma G2:1/2!ma G2:3/2", StaffLayout.Tab, null)]
+    [InlineData("G2:1/2!< G2:1/2 G2:1/2 G2:1/2 G2:1 E2:1!*f", StaffLayout.Staff, "E1:2!*p E1:2")]
+    public void Chord_symbols_stand_over_the_signs_beside_them(string upper, StaffLayout layout, string? lower)
+    {
+        var seen = 0;
+        for (var width = 24; width <= 80; width++)
+        {
+            var score = ScoreText.Parse(upper, lower: lower, layout: layout, frame: (_, m) => m with { Harmonies = [new HarmonyMark(Fraction.Zero, Chord.Parse("Ebmaj11"))] });
+            var system = ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems[0];
+            var symbol = Box.Around(system.Of(MarkRole.ChordSymbol).Select(m => m.Bounds));
+            foreach (var sign in system.Drawing.Marks.Where(m => m.Role is MarkRole.Articulation or MarkRole.Dynamic && m.Bounds.Bottom < 0))
+            {
+                if (sign.Bounds.Left - symbol.Right >= 1.9) continue;
+                sign.Bounds.Top.ShouldBeGreaterThan(symbol.Bottom, $"{sign.Role} at {width}");
+                seen++;
+            }
+        }
+        seen.ShouldBeGreaterThan(10);
+    }
+
     /// <summary>The slash leans over what follows: the stem of a flat would run into it.</summary>
     [Theory]
     [InlineData("V7/bVI", "csymAccidentalFlat")]

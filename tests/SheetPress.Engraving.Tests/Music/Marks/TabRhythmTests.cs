@@ -225,4 +225,19 @@ public class TabRhythmTests
         upper.Min(m => m.Bounds.Top).ShouldBeGreaterThan(system.StaffTop + 0.1);
         lower.Max(m => m.Bounds.Bottom).ShouldBeLessThan(system.StaffBottom - 0.1);
     }
+
+    // Narrow lines, so that the numbers are as near to each other as they may be.
+    [Fact]
+    public void A_tie_ends_clear_of_the_number_after_it()
+    {
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("C2:5/8 C#2:1/8!gh D2:1/4 ", 4)), layout: StaffLayout.Tab);
+        for (var width = 37; width <= 50; width++)
+        {
+            foreach (var system in ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems)
+            {
+                var ghosts = system.Of(MarkRole.FretNumber).Where(m => m is TextMark { Run.Text: "(4)" }).Select(m => m.Bounds.Left).ToList();
+                foreach (var tie in system.Of(MarkRole.Tie)) (ghosts.Where(g => g > tie.Bounds.Left).Min() - tie.Bounds.Right).ShouldBeGreaterThan(0.2, $"at {width}");
+            }
+        }
+    }
 }
