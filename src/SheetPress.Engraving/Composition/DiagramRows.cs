@@ -173,9 +173,16 @@ internal static class DiagramRows
         return new DiagramRow(new FlowBox(height, drawings.MoveToImmutable()) { After = new FlowSpace(RowGap, 2, 0.5) }, neckTop, x - pitch + neckLeft - last.NeckLeft + last.Width, diagrams, first);
     }
 
+    /// <summary>The shapes of dots in some diagrams.</summary>
+    internal static IEnumerable<DotShape> Shapes(ImmutableArray<NeckDiagram> diagrams) => diagrams.SelectMany(d => d.Dots).Select(d => d.Shape);
+
     /// <summary>The line, or lines on narrow paper, that say what the shapes of dots mean; null when there is nothing to say.</summary>
-    internal static FlowBox? Legend(ImmutableArray<NeckDiagram> diagrams, SheetLabels labels, PageStyle style)
+    /// <param name="shapes">The shapes of the diagrams that it stands by.</param>
+    /// <param name="labels">Fixed words.</param>
+    /// <param name="style">How pages look.</param>
+    internal static FlowBox? Legend(IEnumerable<DotShape> shapes, SheetLabels labels, PageStyle style)
     {
+        var shown = shapes.ToHashSet();
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var small = style.Small;
         var baseline = LineBox.Baseline(new SetLine([], 0, 0, 0), small);
@@ -183,7 +190,7 @@ internal static class DiagramRows
         var (x, y) = (0.0, baseline);
         foreach (var (shape, text) in (ReadOnlySpan<(DotShape, string)>)[(DotShape.Root, labels.RootLegend), (DotShape.Tone, labels.ToneLegend), (DotShape.Other, labels.OtherLegend)])
         {
-            if (text.Length == 0 || !diagrams.Any(d => d.Dots.Any(dot => dot.Shape == shape))) continue;
+            if (text.Length == 0 || !shown.Contains(shape)) continue;
             var piece = TextSetter.Set(text, small.Upright, small.Size);
             if (x > 0 && x + (1.15 * small.Size) + piece.Width > style.TextWidth) (x, y) = (0, y + small.Leading);
             painter.Dot(new NeckDot(default, shape), new Point(x + (0.4 * small.Size), y - (0.32 * small.Size)), halo: false);

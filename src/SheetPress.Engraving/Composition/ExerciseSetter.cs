@@ -7,6 +7,7 @@ internal static class ExerciseSetter
 {
     private const double NumberGap = 2.6;
     private const double TitleGap = 1.8;
+    private const double LegendGap = 1;
     private const double StaffGap = 8.5;
 
     // Share of the gap between systems that stays between the lowest ink of one and the highest of the next, wherever they stand.
@@ -22,7 +23,8 @@ internal static class ExerciseSetter
     /// <param name="systems">Its music.</param>
     /// <param name="style">How pages look.</param>
     /// <param name="room">Height of a page, less what has to stand on it with the exercise: when it fits, it is not split.</param>
-    internal static ImmutableArray<FlowBox> Make(ExerciseContent exercise, ImmutableArray<EngravedSystem> systems, PageStyle style, double room)
+    /// <param name="legend">What the shapes in its diagrams mean; null where nothing is said.</param>
+    internal static ImmutableArray<FlowBox> Make(ExerciseContent exercise, ImmutableArray<EngravedSystem> systems, PageStyle style, double room, FlowBox? legend = null)
     {
         var flow = new FlowBuilder();
         flow.Add(default, Heading(exercise, style));
@@ -31,6 +33,7 @@ internal static class ExerciseSetter
             var instruction = MarkdownReader.ReadInline(exercise.Score.Instruction).Select(i => i with { Emphasis = i.Emphasis ^ Emphasis.Italic }).ToImmutableArray();
             foreach (var line in ProseSetter.Paragraph(instruction, style.Body, style.TextWidth, ParagraphEdge.Ragged)) flow.AddKept(default, line);
         }
+        if (legend is not null) flow.AddKept(new FlowSpace(LegendGap), legend);
         var after = new FlowSpace(TitleGap, 1.2, 0.4);
         foreach (var row in DiagramRows.Make(exercise.Diagrams, style))
         {
@@ -41,6 +44,13 @@ internal static class ExerciseSetter
         var height = 0.0;
         foreach (var box in flow.Boxes) height += box.Height + box.After.Natural;
         return [.. flow.Boxes.Select((b, i) => height <= room && i + 1 < flow.Boxes.Count ? b with { BreakPenalty = FlowBox.Never } : b)];
+    }
+
+    /// <summary>The shapes of dots in the diagrams of an exercise, large ones and maps of tones over its chord symbols.</summary>
+    internal static IEnumerable<DotShape> Shapes(ExerciseContent exercise)
+    {
+        var hasMaps = exercise.Score.Measures.Any(m => m.Harmonies.Any(h => h.FrameIsMap && !h.Frame.IsEmpty));
+        return DiagramRows.Shapes(exercise.Diagrams).Concat(hasMaps ? [DotShape.Root, DotShape.Tone] : []);
     }
 
     private static FlowBox Heading(ExerciseContent exercise, PageStyle style)

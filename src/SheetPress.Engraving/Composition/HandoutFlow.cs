@@ -159,7 +159,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
         if (content.Diagrams.IsEmpty) return;
         AddHeading(content.Labels.Diagrams);
         // Before the first row, so that the reader of each page has seen it.
-        if (DiagramRows.Legend(content.Diagrams, content.Labels, style) is { } legend) _flow.AddKept(TextSpace, legend);
+        if (DiagramRows.Legend(DiagramRows.Shapes(content.Diagrams), content.Labels, style) is { } legend) _flow.AddKept(TextSpace, legend);
         var rows = DiagramRows.Make(content.Diagrams, style);
         _flow.AddKept(new FlowSpace(HeadingGap), rows[0]);
         for (var i = 1; i < rows.Length; i++)
@@ -172,6 +172,9 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
 
     private void AddExercises()
     {
+        // Where no diagram before the exercises has said what their shapes mean.
+        var legend = content.Diagrams.IsEmpty ? content.Exercises.Select(e => DiagramRows.Legend(ExerciseSetter.Shapes(e), content.Labels, style)).ToList() : [];
+        var firstLegend = legend.FindIndex(l => l is not null);
         var statements = TempoStatements.Of(content.Exercises.Select(e => e.Score), content.Labels.Straight);
         for (var i = 0; i < content.Exercises.Length; i++)
         {
@@ -181,7 +184,7 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             var withCaution = i == content.Exercises.Length - 1 && content.PracticePlan.IsEmpty && content.Caution.Length > 0;
             var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0) - (withCaution ? SectionSpace.Natural + Caution().Sum(l => l.Height) : 0);
             var (systems, look) = ExerciseEngraver.Engrave(content.Exercises[i].Score, style, statements[i]);
-            var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room);
+            var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room, i == firstLegend ? legend[i] : null);
             if (withHeading)
             {
                 _flow.EndPart();

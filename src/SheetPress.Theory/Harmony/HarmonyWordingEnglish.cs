@@ -53,8 +53,8 @@ internal static class HarmonyWordingEnglish
         pattern TwoFive: {chords} is a [ii]–[V] that asks for {goal}.
         pattern TwoFiveOnward: {chords} is a ii–V into {last}, which becomes a ii at once and goes on.
         pattern SlidingTwoFive: {chords} is a ii–V a half step above the next one, into which it slides.
-        pattern CycleOfFourths: From {course} each root is a fourth above the one before: one string up at the same fret where strings are tuned in fourths.
-        pattern CycleOfFourthsWithTritone: From {course} each root is a fourth above the one before, one string up at the same fret where strings are tuned in fourths; only from {from} to {to} it is a tritone, one fret further.
+        pattern CycleOfFourths: From {course}, each root is a fourth above the one before: one string up at the same fret where strings are tuned in fourths.
+        pattern CycleOfFourthsWithTritone: From {course}, each root is a fourth above the one before, one string up at the same fret where strings are tuned in fourths; only from {from} to {to} it is a tritone, one fret further.
         pattern Turnaround: {chords} is a turnaround: from the tonic it goes round and leads back {back}.
         pattern TurnaroundFromThird: {chords} is a turnaround: from the third degree, in place of the tonic, it goes round and leads back {back}.
         pattern SecondaryDominant: {first} is the dominant of {last}: its third {third} climbs a half step to {root}, its seventh {seventh} falls to {goalthird}.
@@ -69,8 +69,8 @@ internal static class HarmonyWordingEnglish
         pattern ClimbingDiminished: {chords} climbs in half steps in the bass, with a diminished chord between.
         again MajorTwoFiveOne: {chords} is a [ii]–[V]–[I] into {key}.
         again MinorTwoFiveOne: {chords} is a minor [ii]–[V]–[i] into {key}.
-        again CycleOfFourths: From {course} the roots climb in fourths again.
-        again CycleOfFourthsWithTritone: From {course} the roots climb in fourths again, with the tritone from {from} to {to}.
+        again CycleOfFourths: From {course}, the roots climb in fourths again.
+        again CycleOfFourthsWithTritone: From {course}, the roots climb in fourths again, with the tritone from {from} to {to}.
         again Turnaround: {chords} is a turnaround too and leads back {back}.
         again TurnaroundFromThird: {chords} is a turnaround from the third degree again and leads back {back}.
         again SecondaryDominant: {first} is the dominant of {last}: {third} climbs to {root}, {seventh} falls to {goalthird}.

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SheetPress.Scores;
+using SheetPress.Theory;
 
 namespace SheetPress.Engraving.Tests;
 
@@ -148,6 +149,23 @@ public class ComposedMusicTests
             string[] found = [marks.Count > 0 ? "tempo" : "", marks.Exists(m => m is TextMark { Run.Text: "(" }) ? "swing" : "", marks.Exists(m => m is TextMark { Run.Text: "straight" }) ? "straight" : ""];
             return string.Join(' ', found.Where(w => w.Length > 0));
         }
+    }
+
+    // Small maps of tones over the symbols look like grips: a reader has to learn what the square is, once.
+    [Theory]
+    [InlineData(true, 0, 1)]
+    [InlineData(true, 2, 1)]
+    [InlineData(false, 0, 0)]
+    public void What_the_shapes_of_small_maps_mean_is_said_once(bool maps, int diagrams, int times)
+    {
+        FrameMeasure With(int i, FrameMeasure m) => m with { Harmonies = [new HarmonyMark(Fraction.Zero, Chord.Parse("Am")) { Frame = [new FretPosition(4, 5), new FretPosition(3, 3)], FrameIsMap = maps }] };
+        var score = ScoreText.Parse(Bar + Bar, frame: With);
+        var content = SampleHandout.Make(2, 1, diagrams: diagrams, rows: 1) with { Exercises = [new ExerciseContent { Score = Score("One", 4) }, new ExerciseContent { Score = score with { Title = "Two" } }, new ExerciseContent { Score = score with { Title = "Three" } }] };
+        var texts = SheetComposer.Compose(content, new PageStyle()).Pages.SelectMany(p => p.Drawing.Marks).OfType<TextMark>().ToList();
+        texts.Count(t => t.Run.Text == new SheetLabels().ToneLegend).ShouldBe(times);
+        if (diagrams > 0 || times == 0) return;
+        var titles = texts.Where(t => t.Role == MarkRole.Title).Select(t => t.Run.Text).ToList();
+        texts.Where(t => t.Role == MarkRole.Title || t.Run.Text == new SheetLabels().ToneLegend).Select(t => t.Run.Text).ShouldBe([.. titles.TakeWhile(t => t != "Three"), new SheetLabels().ToneLegend, "Three"]);
     }
 
     private static SheetDocument Compose(string paper, int exercises, int bars) =>

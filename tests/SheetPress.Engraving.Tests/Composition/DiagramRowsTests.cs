@@ -147,7 +147,7 @@ public class DiagramRowsTests
     public void The_legend_explains_the_shapes_in_use_and_no_others()
     {
         var diagrams = ImmutableArray.Create(NeckDiagrams.ChordTones(SampleHandout.Bass, Chord.Parse("Cm7"), 3, 6));
-        var words = DiagramRows.Legend(diagrams, new SheetLabels(), Style)!.Drawings.SelectMany(d => d.Drawing.Marks).OfType<TextMark>().Select(t => t.Run.Text);
+        var words = DiagramRows.Legend(DiagramRows.Shapes(diagrams), new SheetLabels(), Style)!.Drawings.SelectMany(d => d.Drawing.Marks).OfType<TextMark>().Select(t => t.Run.Text);
         words.ShouldBe(["root", "chord tone"]);
         DiagramRows.Legend([], new SheetLabels(), Style).ShouldBeNull();
     }

@@ -241,7 +241,7 @@ public class SheetComposerTests
                 var before = SheetComposer.Compose(content with { Diagrams = [], PracticePlan = [], Caution = "" }, style).Pages;
                 if (before.Length > 1) continue;
                 var end = before[0].Drawing.Marks.Where(m => m.Bounds.Bottom < foot).Max(m => m.Bounds.Bottom);
-                var legend = DiagramRows.Legend(content.Diagrams, new SheetLabels(), style)!.Height;
+                var legend = DiagramRows.Legend(DiagramRows.Shapes(content.Diagrams), new SheetLabels(), style)!.Height;
                 var row = DiagramRows.Make(content.Diagrams, style)[0].Height;
                 // Below the last ink stands what the last line keeps for descenders.
                 if (end + style.SectionGap + style.Heading.Leading + legend + row + 5 > foot) continue;

@@ -68,13 +68,13 @@ public class TheoryNotesTests
     public void A_kind_of_pattern_is_explained_once()
     {
         var notes = Notes("C major", "Cmaj7 | Fmaj7 | Am7 D7 | Gm7 C7 | Fmaj7 | Fm6 | Em7 A7 | Dm7 G7");
-        notes.ShouldContain(n => n.StartsWith("**Bars 3–5:** From [Am7] to [Fmaj7] each root is a fourth above the one before: one string up", StringComparison.Ordinal));
-        notes.ShouldContain("**Bars 7–8:** From [Em7] to [G7] the roots climb in fourths again.");
+        notes.ShouldContain(n => n.StartsWith("**Bars 3–5:** From [Am7] to [Fmaj7], each root is a fourth above the one before: one string up", StringComparison.Ordinal));
+        notes.ShouldContain("**Bars 7–8:** From [Em7] to [G7], the roots climb in fourths again.");
     }
 
     [Fact]
     public void A_cycle_that_comes_back_to_its_chord_says_so() =>
-        Notes("C minor", "Cm7 | Fm7 | Bb7 | Ebmaj7 | Abmaj7 | Dm7b5 | G7 | Cm7").ShouldContain(n => n.Contains("From [Cm7] round to [Cm7] again each root is a fourth", StringComparison.Ordinal));
+        Notes("C minor", "Cm7 | Fm7 | Bb7 | Ebmaj7 | Abmaj7 | Dm7b5 | G7 | Cm7").ShouldContain(n => n.Contains("From [Cm7] round to [Cm7] again, each root is a fourth", StringComparison.Ordinal));
 
     // Six notes are read: of more, those stay that explain something new.
     [Fact]

@@ -28,10 +28,11 @@ internal static class TechniqueSpans
     /// <summary>Draws all spans of a staff.</summary>
     /// <param name="frame">The system.</param>
     /// <param name="canvas">The staff or tab.</param>
+    /// <param name="held">What lasts where in the score.</param>
     /// <param name="bottomLine">y of its bottom line.</param>
     /// <param name="sizes">Sizes of text.</param>
     /// <param name="staff">Index of the staff, for the origin.</param>
-    public static void Draw(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes, int staff)
+    public static void Draw(SystemFrame frame, StaffCanvas canvas, HeldTechniques held, double bottomLine, TextSizes sizes, int staff)
     {
         foreach (var side in frame.Voices.ToLookup(voice => voice.All(e => e.Plan.Voice == 0)))
         {
@@ -39,8 +40,8 @@ internal static class TechniqueSpans
             foreach (var voice in side)
             {
                 DrawVibrato(canvas, voice, bottomLine, staff, above: side.Key);
-                AddWords(words, frame, voice, Articulations.PalmMute, "P.M.", bottomLine, sizes, staff, above: side.Key);
-                AddWords(words, frame, voice, Articulations.LetRing, "let ring", bottomLine, sizes, staff, above: side.Key);
+                AddWords(words, frame, voice, held, Articulations.PalmMute, "P.M.", bottomLine, sizes, staff, above: side.Key);
+                AddWords(words, frame, voice, held, Articulations.LetRing, "let ring", bottomLine, sizes, staff, above: side.Key);
             }
             DrawRows(canvas, words, above: side.Key);
         }
@@ -55,7 +56,7 @@ internal static class TechniqueSpans
             var e = voice[i];
             if (!e.Plan.Event.Articulations.HasFlag(Articulations.Vibrato) || e.Plan.Event.IsRest) continue;
             var next = i + 1;
-            while (next < voice.Count && IsTiedOn(voice[next].Plan.Event)) next++;
+            while (next < voice.Count && HeldTechniques.IsTiedOn(voice[next].Plan.Event)) next++;
             var end = next < voice.Count && voice[next].Measure == e.Measure ? voice[next].Left : e.Measure.InnerRight;
             var count = Math.Max(1, (int)(Math.Max(ShortestVibrato, end - VibratoEnd - e.Left) / pitch));
             // Beside a barline that is near it starts a little earlier.
@@ -82,32 +83,32 @@ internal static class TechniqueSpans
         }
     }
 
-    // The rest of a note that began before: how it is played was said there.
-    private static bool IsTiedOn(ScoreEvent note) => !note.IsRest && note.Tones.All(t => t.TieStop);
-
-    private static void AddWords(List<List<Mark>> all, SystemFrame frame, IReadOnlyList<PlacedEvent> voice, Articulations kind, string words, double bottomLine, TextSizes sizes, int staff, bool above)
+    // Over a line break the dashes stay open, and the word stands in brackets where they go on.
+    private static void AddWords(List<List<Mark>> all, SystemFrame frame, IReadOnlyList<PlacedEvent> voice, HeldTechniques held, Articulations kind, string words, double bottomLine, TextSizes sizes, int staff, bool above)
     {
         for (var i = 0; i < voice.Count; i++)
         {
-            if (!voice[i].Plan.Event.Articulations.HasFlag(kind)) continue;
+            var (comesOn, isHeld, _) = held.At(voice[i].Plan, kind);
+            if (!isHeld) continue;
             var last = i;
-            while (last + 1 < voice.Count && (voice[last + 1].Plan.Event.Articulations.HasFlag(kind) || IsTiedOn(voice[last + 1].Plan.Event))) last++;
+            while (last + 1 < voice.Count && held.At(voice[last + 1].Plan, kind).Here) last++;
+            var goesOn = last == voice.Count - 1 && held.At(voice[last].Plan, kind).After;
             var origin = voice[i].Plan.Origin with { Staff = staff };
-            var text = new SymbolBuilder(MarkRole.Technique).Text(words, TextFont.SerifItalic, sizes.Small).Build();
+            var text = new SymbolBuilder(MarkRole.Technique).Text(i == 0 && comesOn ? $"({words})" : words, TextFont.SerifItalic, sizes.Small).Build();
             var y = above ? -Rise : bottomLine + Rise - text.Bounds.Top;
             var left = voice[i].Left - text.Bounds.Left;
             left += BarlineRoom.Move(frame, text.Bounds.Transform(1, left, y));
             // Over the last note of a system a word may have to start a little before it.
             left = Math.Min(left, frame.Width - text.Bounds.Right);
             var marks = text.At(left, y).Marks.Select(m => m with { Origin = origin }).ToList();
-            var (lineStart, lineEnd) = (left + text.Bounds.Right + TextGap, voice[last].Right);
-            if (last > i && lineEnd - lineStart >= ShortestLine)
+            var (lineStart, lineEnd) = (left + text.Bounds.Right + TextGap, goesOn ? frame.Width - BarlineGap : voice[last].Right);
+            if ((last > i || goesOn) && lineEnd - lineStart >= ShortestLine)
             {
                 var lineY = y - (sizes.Small * 0.3);
                 var thickness = Ink.Defaults.HairpinThickness;
                 marks.Add(Ink.Level(lineStart, lineEnd, lineY, thickness, MarkRole.Technique, origin) with { Dashes = [Dash, Dash] });
                 // The hook points to the notes.
-                marks.Add(above ? Ink.Upright(lineEnd, lineY - (thickness / 2), lineY + Hook, thickness, MarkRole.Technique, origin)
+                if (!goesOn) marks.Add(above ? Ink.Upright(lineEnd, lineY - (thickness / 2), lineY + Hook, thickness, MarkRole.Technique, origin)
                     : Ink.Upright(lineEnd, lineY - Hook, lineY + (thickness / 2), thickness, MarkRole.Technique, origin));
             }
             all.Add(marks);

@@ -23,6 +23,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
     private readonly bool _hasPops = score.Measures.SelectMany(m => m.Voices).SelectMany(v => v.Events).Any(e => e.Stroke == Stroke.Pop);
 
     private readonly FrozenSet<(int Measure, int Voice, int Event)> _stringNumbers = StringNumbers.Of(score);
+    private readonly HeldTechniques _held = new(score);
 
     private bool HasStaff => score.Layout != StaffLayout.Tab;
     private bool HasTab => score.Layout is StaffLayout.StaffAndTab or StaffLayout.Tab;
@@ -68,7 +69,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
         if (!HasTab)
         {
             BendDrawer.DrawOverStaff(frame, canvas, _sizes);
-            TechniqueSpans.Draw(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
+            TechniqueSpans.Draw(frame, canvas, _held, StaffSteps.BottomLine, _sizes, 0);
             NoteRows.DrawStrokes(frame, canvas, StaffSteps.BottomLine, _sizes, 0);
         }
         ArticulationDrawer.DrawFermatas(frame, canvas, StaffSteps.BottomLine);
@@ -95,7 +96,7 @@ internal sealed class SystemEngraver(Score score, EngravingOptions options)
             ArticulationDrawer.DrawBesideTab(frame, canvas, bottom);
             if (score.ShowFingers) FingerDrawer.DrawOverTab(frame, canvas, Math.Min(0, letters.Top), Math.Max(bottom, letters.Bottom));
         }
-        TechniqueSpans.Draw(frame, canvas, bottom, _sizes, 1);
+        TechniqueSpans.Draw(frame, canvas, _held, bottom, _sizes, 1);
         NoteRows.DrawStrokes(frame, canvas, bottom, _sizes, 1);
         if (HasStaff) return canvas;
         SlurDrawer.DrawBesideTab(frame, canvas, bottom);

@@ -269,6 +269,23 @@ public class MarkRulesTests
         seen.ShouldBeGreaterThan(10);
     }
 
+    /// <summary>Handbook rule, from memory: over a line break the line stays open, and its word stands in brackets where it goes on.</summary>
+    [Theory]
+    [InlineData("!lr", "let ring", StaffLayout.StaffAndTab)]
+    [InlineData("!pm", "P.M.", StaffLayout.Tab)]
+    public void A_technique_goes_on_over_a_line_break(string mark, string word, StaffLayout layout)
+    {
+        var bar = string.Concat(Enumerable.Repeat($"E2:1{mark} A2:1{mark} ", 2));
+        var score = ScoreText.Parse($"E2:4 {bar} {bar} E2:1{mark} E2:3", layout: layout) with { MeasuresPerSystem = 2 };
+        var systems = ScoreEngraver.Engrave(score, 70, new EngravingOptions()).Systems;
+        systems.Select(Words).ShouldBe([word, $"({word})"]);
+        Lines(systems[0]).Single().Bounds.Right.ShouldBeGreaterThan(systems[0].Width - 1);
+        Lines(systems[1]).Count.ShouldBe(2, "dashes and a hook");
+
+        static string Words(EngravedSystem system) => string.Join(' ', system.Of(MarkRole.Technique).OfType<TextMark>().Select(t => t.Run.Text));
+        static List<LineMark> Lines(EngravedSystem system) => [.. system.Of(MarkRole.Technique).OfType<LineMark>()];
+    }
+
     /// <summary>The slash leans over what follows: the stem of a flat would run into it.</summary>
     [Theory]
     [InlineData("V7/bVI", "csymAccidentalFlat")]
