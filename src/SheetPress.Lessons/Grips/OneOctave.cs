@@ -9,29 +9,38 @@ internal static class OneOctave
 {
     private const int Span = 3;
 
+    // Lower than any fret.
+    private const int Played = -1;
+
     /// <summary>The places, from the root up; tones that the hand does not reach are left out.</summary>
     /// <param name="instrument">The instrument.</param>
     /// <param name="chord">The chord.</param>
     /// <param name="neck">Where it may lie.</param>
-    public static ImmutableArray<FretPosition> Of(Instrument instrument, Chord chord, NeckRequest neck)
+    /// <param name="played">Where its root is played, taken if as many tones lie under the hand from there as elsewhere; null for anywhere.</param>
+    public static ImmutableArray<FretPosition> Of(Instrument instrument, Chord chord, NeckRequest neck, FretPosition? played = null)
     {
-        ImmutableArray<FretPosition> best = [];
-        var lowest = int.MaxValue;
+        var best = played is { } root ? FromRoot(instrument, chord, root, neck) : [];
+        var lowest = played is null ? int.MaxValue : Played;
         // From a root on one of the lowest strings, as near to the nut as it goes.
         for (var s = instrument.StringCount; s >= Math.Max(1, instrument.StringCount - 2); s--)
         {
             for (var fret = RootFret(instrument, s, chord); fret <= instrument.PlayableFrets; fret += 12)
             {
                 if (!neck.Allows(new FretPosition(s, fret))) continue;
-                // The first or the second finger on the root, whichever reaches more.
-                var places = From(instrument, chord, new FretPosition(s, fret), Math.Max(0, fret - 1), neck);
-                var others = From(instrument, chord, new FretPosition(s, fret), fret, neck);
-                if (others.Length > places.Length) places = others;
+                var places = FromRoot(instrument, chord, new FretPosition(s, fret), neck);
                 if (places.Length < best.Length || (places.Length == best.Length && fret >= lowest)) continue;
                 (best, lowest) = (places, fret);
             }
         }
         return best;
+    }
+
+    // The first or the second finger on the root, whichever reaches more.
+    private static ImmutableArray<FretPosition> FromRoot(Instrument instrument, Chord chord, FretPosition root, NeckRequest neck)
+    {
+        var places = From(instrument, chord, root, Math.Max(0, root.Fret - 1), neck);
+        var others = From(instrument, chord, root, Math.Max(1, root.Fret), neck);
+        return others.Length > places.Length ? others : places;
     }
 
     private static int RootFret(Instrument instrument, int stringNumber, Chord chord) => NoteMath.Modulo(chord.Root.PitchClass - instrument.MidiNumberAt(stringNumber, 0), 12);
@@ -47,7 +56,9 @@ internal static class OneOctave
             for (var s = root.String; s >= 1; s--)
             {
                 var place = new FretPosition(s, low + step - instrument.MidiNumberAt(s, 0));
-                if (place.Fret < hand || place.Fret > hand + Span || !neck.Allows(place)) continue;
+                // Over an open root the hand lies at the first fret, with the open strings at hand.
+                var isOpen = place.Fret == 0 && root.Fret == 0;
+                if ((place.Fret < hand && !isOpen) || place.Fret > hand + Span || !neck.Allows(place)) continue;
                 places.Add(place);
                 break;
             }

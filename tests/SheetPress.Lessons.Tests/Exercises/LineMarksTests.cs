@@ -260,6 +260,19 @@ public class LineMarksTests
         }
     }
 
+    // A map beside the place where the line is played would send the hand elsewhere.
+    [Fact]
+    public void Maps_of_a_bass_lie_where_the_line_plays_the_root()
+    {
+        var score = Build(Lesson("Am7 | Dm7 | E7 | Gm7", "show: shapes", "arpeggio", "bass-4")).Exercises[0].Score;
+        foreach (var measure in score.Measures)
+        {
+            var root = measure.Voices[0].Events[0].Tones[0].Position!.Value;
+            measure.Harmonies[0].FrameIsMap.ShouldBeTrue();
+            measure.Harmonies[0].Frame.ShouldContain(root, $"{measure.Harmonies[0].Chord}");
+        }
+    }
+
     [Fact]
     public void Words_in_quotes_stand_over_their_bar()
     {

@@ -43,5 +43,14 @@ public class NeckShapesTests
     [InlineData("Cm7", "3:3 3:6 2:5 1:3 1:5")]
     [InlineData("C7", "3:3 2:2 2:5 1:3 1:5")]
     [InlineData("G", "4:3 3:2 3:5 2:5")]
+    [InlineData("E7", "4:0 4:4 3:2 2:0 2:2")]
     public void A_bass_sees_a_chord_from_root_to_octave(string symbol, string places) => string.Join(' ', OneOctave.Of(InstrumentCatalogue.Find("bass-4")!, Chord.Parse(symbol), new NeckRequest()).Select(p => $"{p.String}:{p.Fret}")).ShouldBe(places);
+
+    // The shape is shown where the line plays it, unless fewer tones lie under the hand there.
+    [Theory]
+    [InlineData("Am7", 4, 5, "4:5 4:8 3:7 2:5 2:7")]
+    [InlineData("Am7", 3, 0, "3:0 3:3 2:2 1:0 1:2")]
+    [InlineData("Am7", 1, 2, "3:0 3:3 2:2 1:0 1:2")]
+    public void A_bass_sees_a_chord_where_it_is_played(string symbol, int root, int fret, string places) =>
+        string.Join(' ', OneOctave.Of(InstrumentCatalogue.Find("bass-4")!, Chord.Parse(symbol), new NeckRequest(), new FretPosition(root, fret)).Select(p => $"{p.String}:{p.Fret}")).ShouldBe(places);
 }
