@@ -64,7 +64,10 @@ internal sealed class SystemBreaker
     // narrow otherwise (two measures that do not fit one line because of long texts).
     private const double MostFreeDensity = 1.5;
 
-    // Exercises whose systems are stretched less than this need no wider spacing.
+    // Or up to this one where a part with a mark would begin within a system otherwise.
+    private const double MostDensityForParts = 2.4;
+
+    // Exercises whose systems are stretched less than this need no wider spacing, unless a part with a mark begins within one.
     private const double TightEnough = 1.1;
     private const double DensityCost = 0.5;
 
@@ -107,9 +110,9 @@ internal sealed class SystemBreaker
         var least = double.PositiveInfinity;
         foreach (var density in Densities)
         {
-            if (density > MostFreeDensity && _count is null && IsWithinLimits(best)) break;
+            if (density > MostFreeDensity && _count is null && IsWithinLimits(best) && (density > MostDensityForParts || !HasPartsWithin(best))) break;
             if (density < 1 && IsWithinLimits(best)) break;
-            if (density > 1 && best.All(s => s.Ratio(WidthAt(s.First)) < TightEnough)) continue;
+            if (density > 1 && best.All(s => s.Ratio(WidthAt(s.First)) < TightEnough) && !HasPartsWithin(best)) continue;
             var tried = new Dictionary<(int, int), SystemSprings>();
             SystemSprings Assemble(int first, int end)
             {
@@ -124,6 +127,8 @@ internal sealed class SystemBreaker
         }
         return (best, least);
     }
+
+    private bool HasPartsWithin(ImmutableArray<SystemSprings> systems) => systems.Any(s => PartsWithin(s.First, s.End) > 0);
 
     private bool IsWithinLimits(ImmutableArray<SystemSprings> systems)
     {

@@ -21,6 +21,10 @@ internal static class BendDrawer
     private const double CrossingGap = 0.25;
     private const int Pieces = 40;
 
+    // How far the tip of an arrow is raised at a time, and how often at most.
+    private const double Step = 0.25;
+    private const int MostSteps = 12;
+
     // One, two and three quarters of a whole step.
     private const string Fractions = "¼½¾";
 
@@ -33,7 +37,7 @@ internal static class BendDrawer
             var origin = e.Plan.Origin with { Staff = 1 };
             var (x, y) = (from.X + Start, from.Y);
             var arrow = x + Width + Aside(e.Plan, e.Measure.Plan.Voices.SelectMany(v => v.Events));
-            var tip = Math.Min(-Rise, y - (2 * Rise));
+            var tip = FreeTip(canvas, arrow, Math.Min(-Rise, y - (2 * Rise)), origin);
             foreach (var mark in Arrow(x, y, arrow, tip, origin).ToList()) canvas.AddAll(mark is CurveMark curve ? Interrupted(canvas, curve) : [mark]);
             var text = Text(amount, arrow, tip, sizes, origin).ToList();
             var aside = BarlineRoom.Move(frame, Box.Around(text.Select(m => m.Bounds)));
@@ -59,10 +63,20 @@ internal static class BendDrawer
     public static double Aside(EventPlan e, IEnumerable<EventPlan> events) =>
         events.Any(o => o.Voice < e.Voice && o.Event.Onset == e.Event.Onset && o.Event.BendHalfSteps is not null) ? SecondAside : 0;
 
+    // The arrow ends beyond a tie of the other voice or the letter of another join that lies where its head would be.
+    private static double FreeTip(StaffCanvas canvas, double arrow, double tip, MarkOrigin origin)
+    {
+        var room = new InkRoom(canvas, arrow - ArrowWidth - CrossingGap, arrow + ArrowWidth + CrossingGap, Crosses);
+        for (var step = 0; step < MostSteps && !room.IsFree(Head(arrow, tip, origin), CrossingGap); step++) tip -= Step;
+        return tip;
+    }
+
+    private static bool Crosses(Mark mark) => mark.Role is MarkRole.Slide or MarkRole.Tie or MarkRole.Slur || mark is TextMark { Role: MarkRole.Technique };
+
     // The arrow is broken where a slide or a tie of the other voice passes.
     private static List<Mark> Interrupted(StaffCanvas canvas, CurveMark arrow)
     {
-        var room = new InkRoom(canvas, arrow.Bounds.Left - CrossingGap, arrow.Bounds.Right + CrossingGap, m => m.Role is MarkRole.Slide or MarkRole.Tie or MarkRole.Slur);
+        var room = new InkRoom(canvas, arrow.Bounds.Left - CrossingGap, arrow.Bounds.Right + CrossingGap, Crosses);
         var parts = new List<Mark>();
         var begun = -1;
         for (var i = 0; i <= Pieces; i++)
@@ -80,8 +94,14 @@ internal static class BendDrawer
     {
         var end = tip + ArrowLength;
         yield return new CurveMark(new Point(x, y), new Point(x + ((arrow - x) * 0.8), y), new Point(arrow, y + ((end - y) * 0.4)), new Point(arrow, end), Thickness, Thickness) { Role = MarkRole.Technique, Origin = origin };
+        yield return Head(arrow, tip, origin);
+    }
+
+    private static PolygonMark Head(double arrow, double tip, MarkOrigin origin)
+    {
+        var end = tip + ArrowLength;
         ImmutableArray<Point> corners = [new(arrow - (ArrowWidth / 2), end), new(arrow + (ArrowWidth / 2), end), new(arrow, tip)];
-        yield return new PolygonMark(corners) { Role = MarkRole.Technique, Origin = origin };
+        return new PolygonMark(corners) { Role = MarkRole.Technique, Origin = origin };
     }
 
     private static IEnumerable<Mark> Text(double amount, double x, double tip, TextSizes sizes, MarkOrigin origin)

@@ -79,6 +79,24 @@ public class SystemBreakerTests
         }
     }
 
+    // Six bars fill a line well, and four are too few for it unless all are spaced a little wider.
+    [Fact]
+    public void Parts_of_four_bars_are_spaced_wider_to_begin_their_lines()
+    {
+        static FrameMeasure Frame(int i, FrameMeasure m) => m with
+        {
+            Directions = i % 4 == 0 ? [new Direction(0, DirectionKind.Rehearsal, "A")] : [],
+            Harmonies = [new HarmonyMark(0, Chord.Parse(i % 2 == 0 ? "A13#11" : "Fmaj7"))],
+        };
+        var score = ScoreText.Parse(string.Concat(Enumerable.Repeat("E2:2 ", 16)), meter: "2/4", frame: Frame);
+        for (var width = 60; width <= 96; width += 2)
+        {
+            var systems = ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems;
+            foreach (var part in (int[])[4, 8, 12]) systems.ShouldContain(s => s.FirstMeasure == part, $"part at {part}, width {width}");
+            systems.ShouldAllBe(s => s.StretchRatio <= 1.6, $"{width}");
+        }
+    }
+
     [Fact]
     public void Systems_of_equal_measures_look_alike()
     {

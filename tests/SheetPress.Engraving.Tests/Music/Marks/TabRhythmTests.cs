@@ -240,4 +240,15 @@ public class TabRhythmTests
             }
         }
     }
+
+    // The arrow of a lower note ends beyond the tie over it, not on it.
+    [Fact]
+    public void The_arrow_of_a_bend_ends_clear_of_a_tie_of_the_other_voice()
+    {
+        var score = ScoreText.Parse("G2:7/4 A2:1/4 G2:1", layout: StaffLayout.Tab, meter: "6/8", lower: "C2:1 F#1:1/2!b1 G1:1/2 A1:1/2 G1:1/2!b1");
+        for (var width = 24; width <= 60; width++)
+        {
+            foreach (var system in ScoreEngraver.Engrave(score, width, new EngravingOptions()).Systems) SystemLint.Check(system, 1.75).Where(f => f.Rule == LintRule.Ink).ShouldBeEmpty($"{width}");
+        }
+    }
 }
