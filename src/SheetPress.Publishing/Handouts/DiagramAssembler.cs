@@ -161,6 +161,8 @@ internal sealed class DiagramAssembler(BuiltLesson built, HandoutWording wording
         for (var s = _instrument.StringCount; s >= Math.Max(1, _instrument.StringCount - 1); s--) lowest = Math.Min(lowest, NoteFret(s, root));
         var first = from ?? Math.Max(0, Math.Min(lowest - 1, (to ?? int.MaxValue) - UsualSpan));
         var last = to ?? Math.Min(_instrument.PlayableFrets, first + UsualSpan);
+        // The first fret brings the nut, and an open string without a dot at the nut would not seem to be a tone.
+        if (from is null && first == 1) first = 0;
         return (Math.Min(first, last), last);
     }
 

@@ -45,6 +45,17 @@ public class HandoutAssemblerTests
         if (kind == PageKind.LargePrint) Math.Min(style.Small.Size, style.Body.Size).ShouldBeGreaterThanOrEqualTo(16 * TextStyle.Point - 1e-9);
     }
 
+    // At the nut an open string without a dot would not seem to be a tone of the chord.
+    [Theory]
+    [InlineData("chord: F#7", true)]
+    [InlineData("chord: F#7\n    frets: 1-5", false)]
+    [InlineData("chord: C7", false)]
+    public void A_map_that_begins_at_the_nut_has_its_open_strings(string diagram, bool open)
+    {
+        var dots = Content($"instrument: bass-4\ndiagrams:\n  - {diagram}\n").Diagrams.ShouldHaveSingleItem().Dots;
+        dots.Any(d => d.Position.Fret == 0).ShouldBe(open);
+    }
+
     private static HandoutContent Content(string entries)
     {
         var source = new SourceText("tiny.yaml", $"title: x\nkey: C\nprogression: C | G\nexercises: [roots]\n{entries}");
