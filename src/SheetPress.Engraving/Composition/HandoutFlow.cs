@@ -172,9 +172,8 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
 
     private void AddExercises()
     {
-        // Where no diagram before the exercises has said what their shapes mean.
-        var legend = content.Diagrams.IsEmpty ? content.Exercises.Select(e => DiagramRows.Legend(ExerciseSetter.Shapes(e), content.Labels, style)).ToList() : [];
-        var firstLegend = legend.FindIndex(l => l is not null);
+        // What shapes mean is said once, with the diagrams before the exercises if there are any.
+        var isSaid = !content.Diagrams.IsEmpty;
         var statements = TempoStatements.Of(content.Exercises.Select(e => e.Score), content.Labels.Straight);
         for (var i = 0; i < content.Exercises.Length; i++)
         {
@@ -184,7 +183,9 @@ internal sealed class HandoutFlow(HandoutContent content, PageStyle style)
             var withCaution = i == content.Exercises.Length - 1 && content.PracticePlan.IsEmpty && content.Caution.Length > 0;
             var room = PageHeight - (withHeading ? heading.Height + HeadingGap : 0) - (withCaution ? SectionSpace.Natural + Caution().Sum(l => l.Height) : 0);
             var (systems, look) = ExerciseEngraver.Engrave(content.Exercises[i].Score, style, statements[i]);
-            var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room, i == firstLegend ? legend[i] : null);
+            var legend = isSaid ? null : DiagramRows.Legend(ExerciseSetter.Shapes(content.Exercises[i]), content.Labels, style);
+            isSaid |= legend is not null;
+            var boxes = ExerciseSetter.Make(content.Exercises[i], systems, look, room, legend);
             if (withHeading)
             {
                 _flow.EndPart();

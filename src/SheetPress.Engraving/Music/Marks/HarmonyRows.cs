@@ -31,8 +31,7 @@ internal static class HarmonyRows
             symbols.Add(new RowItem(symbol, x - symbol.Bounds.Left, origin));
             if (!harmony.Frame.IsEmpty) frames.Add(new RowItem(ChordFrame.Layout(harmony, score.Instrument, sizes), x, origin));
         }
-        var baseline = symbols.Count == 0 ? ChordBaseline
-            : ChordBaseline + canvas.Place([.. symbols.SelectMany(s => s.MarksAt(ChordBaseline))], above: true, ChordGap, BesideChord, m => m.Role is MarkRole.Articulation or MarkRole.Dynamic, ChordGap, BesideSign);
+        var baseline = TextRow.Place(canvas, symbols, above: true, ChordBaseline, ChordGap, BesideChord, m => m.Role is MarkRole.Articulation or MarkRole.Dynamic, ChordGap, BesideSign);
         TextRow.Place(canvas, frames, above: true, ChordBaseline, FrameGap);
         return baseline;
     }

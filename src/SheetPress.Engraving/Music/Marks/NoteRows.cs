@@ -61,9 +61,7 @@ internal static class NoteRows
     // What stands below a row stands below all of it: a letter of the tab between two syllables would be read with them.
     private static void PlaceBelow(StaffCanvas canvas, List<RowItem> items, double bottomLine, double gap, TextSizes sizes)
     {
-        if (items.Count == 0) return;
-        var first = bottomLine + Drop + (0.7 * sizes.Row);
-        var baseline = first + canvas.Place([.. items.SelectMany(i => i.MarksAt(first))], above: false, gap, SideGap, m => m.Role == MarkRole.Finger, FingerGap);
+        var baseline = TextRow.Place(canvas, items, above: false, bottomLine + Drop + (0.7 * sizes.Row), gap, SideGap, m => m.Role == MarkRole.Finger, FingerGap);
         var row = Box.Around(items.SelectMany(i => i.MarksAt(baseline)).Select(m => m.Bounds));
         if (!row.IsEmpty) canvas.Lower.Add(row);
     }
