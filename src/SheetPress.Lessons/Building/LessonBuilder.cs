@@ -63,6 +63,7 @@ public static class LessonBuilder
         try
         {
             var score = ScoreBuilder.Build(header, frame, fingered.Line, fingered.Lower);
+            if (header.ShowCounts) score = score.WithCountedRests(request.Rhythm);
             if (OutOfRange(request, score) is not { } problem) return new BuiltExercise(request, fingered.Line, fingered.Summary, score);
             diagnostics.Add(request.Span, problem);
             return null;

@@ -164,7 +164,7 @@ internal sealed class CountReader(Meter meter, DiagnosticBag bag)
         {
             var count = _counts[i];
             var end = i + 1 < _counts.Count ? _counts[i + 1].At : length;
-            var cell = new RhythmCell { Start = count.At, Duration = end - count.At, IsRest = count.IsSilent, Count = count.IsSilent ? $"({count.Syllable})" : count.Syllable };
+            var cell = new RhythmCell { Start = count.At, Duration = end - count.At, IsRest = count.IsSilent, Count = count.Syllable };
             cells.Add(cell.With(count.Marks));
         }
         return new RhythmPattern(cells.ToImmutable(), length);

@@ -12,7 +12,7 @@ public sealed record RhythmCell
     public required Fraction Duration { get; init; }
     /// <summary>Whether it is silent.</summary>
     public bool IsRest { get; init; }
-    /// <summary>Counting syllable, when the rhythm was given by counting.</summary>
+    /// <summary>Counting syllable, when the rhythm was given by counting; that of a rest too, without the brackets it is printed in.</summary>
     public string? Count { get; init; }
     /// <summary>Marks of the stroke.</summary>
     public StrokeMarks Marks { get; init; }

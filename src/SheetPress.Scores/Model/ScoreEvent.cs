@@ -47,7 +47,7 @@ public sealed record ScoreEvent
     /// <summary>Whether a phrasing slur stops here.</summary>
     public bool SlurStop { get; init; }
 
-    /// <summary>The counting syllable to print under the note ("1", "&amp;", "e", "a"); null for none.</summary>
+    /// <summary>The counting syllable to print under the note ("1", "&amp;", "e", "a"), that of a rest in round brackets; null for none.</summary>
     public string? Count { get; init; }
 
     /// <summary>Whether it is a rest.</summary>

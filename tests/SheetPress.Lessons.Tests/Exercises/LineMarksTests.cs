@@ -97,17 +97,31 @@ public class LineMarksTests
     public void A_slide_never_ends_on_an_open_string() =>
         Events(Score("q A2:slide D2 A2 D2 | w C2"))[1].Tones[0].Position!.Value.Fret.ShouldBe(5);
 
-    /// <summary>Counting syllables, common practice: 1 e &amp; a in quarters, 1 trip let in triplets, a pickup counted as the end of its bar, rests and held notes silent.</summary>
+    /// <summary>Counting syllables, common practice: 1 e &amp; a in quarters, 1 trip let in triplets, a pickup counted as the end of its bar, rests in round brackets (from memory), bars of silence and held notes without.</summary>
     [Fact]
     public void Counts_that_are_asked_for_stand_under_every_line()
     {
         static string Counted(string head, string progression, string line, string show) => string.Join(" | ",
             Build(Lesson(progression, $"line: {line}\n    show: {show}", "own-line", "bass-4", head)).Exercises[0].Score.Measures.Select(m => string.Join(' ', m.Voices[0].Events.Select(e => e.Count ?? "-"))));
-        Counted("", "C | F", "q C2 e D2 E2 s F2 F2 F2 F2 q rest | e3 C2 D2 E2 h F2 q C2", "counts").ShouldBe("1 2 & 3 e & a - | 1 trip let 2 - 4");
+        Counted("", "C | F", "q C2 e D2 E2 s F2 F2 F2 F2 q rest | e3 C2 D2 E2 h F2 q C2", "counts").ShouldBe("1 2 & 3 e & a (4) | 1 trip let 2 - 4");
         Counted("", "C | F", "q C2 D2 E2 F2 | w -", "counts").ShouldBe("1 2 3 4 | -");
         Counted("meter: 6/8\n", "C | F", "e C2 D2 E2 q. F2 | h. C2", "counts").ShouldBe("1 la li 2 | 1");
         Counted("", "[pickup 1] C | F | G", "e C2 D2 | w E2 | w F2", "counts").ShouldBe("4 & | 1 | 1");
         Counted("", "C | F", "q C2 D2 E2 F2 | w C2", "nothing").ShouldBe("- - - - | -");
+    }
+
+    /// <summary>Who counts goes on counting in rests, in round brackets, with the syllable that was written; not where another voice sounds. Common practice (from memory).</summary>
+    [Theory]
+    [InlineData("tone-cell", "tones: R 8\n    count: 1 (2) & 3 (4)", "1 (2) & 3 (4)")]
+    [InlineData("tone-cell", "tones: R 8\n    count: 1 (te) 2 te 3", "1 (te) 2 te 3")]
+    [InlineData("tone-cell", "tones: R 8\n    count: 2 & 4", "(1) 2 & - 4")]
+    [InlineData("tone-cell", "tones: R 8\n    rhythm: q rq q q\n    show: counts", "1 (2) 3 4")]
+    [InlineData("tone-cell", "tones: R 8\n    count: 1 (2) & 3 (4)\n    show: nothing", "1 - & 3 -")]
+    [InlineData("own-line", "line: q C3 rest rest C3 | w C3\n    lower: h C2 q rest C2 | w C2\n    show: counts", "1 - (3) 4")]
+    public void Rests_are_counted_in_brackets(string style, string fields, string expected)
+    {
+        var events = Build(Lesson("C | F", fields, style, "bass-4")).Exercises[0].Score.Measures[0].Voices[0].Events;
+        string.Join(' ', events.Select(e => e.Count ?? "-")).ShouldBe(expected);
     }
 
     /// <summary>Sixteenth triplets, common practice (from memory): each half of the beat is counted by itself, and no note is without a syllable.</summary>
@@ -117,7 +131,7 @@ public class LineMarksTests
     [InlineData("4/4", "q C2 D2 e C2 s3 D2 D2 D2 q E2", "1 2 3 & trip let 4")]
     [InlineData("2/4", "s3 C2 C2 C2 s D2 D2 s D2 D2 s3 C2 C2 C2", "1 trip let & a 2 e & trip let")]
     [InlineData("4/4", "e3 C2 C2 C2 q D2 s3 C2 C2 C2 C2 C2 C2 q E2", "1 trip let 2 3 trip let & trip let 4")]
-    [InlineData("2/4", "s3 rest C2 C2 C2 rest C2 q D2", "- trip let & - let 2")]
+    [InlineData("2/4", "s3 rest C2 C2 C2 rest C2 q D2", "(1) trip let & (trip) let 2")]
     public void Sixteenth_triplets_are_counted_in_halves_of_the_beat(string meter, string line, string expected)
     {
         var events = Build(Lesson("C | F", $"line: {line} | {(meter == "2/4" ? "h" : "w")} C2\n    show: counts", "own-line", "bass-4", $"meter: {meter}\n")).Exercises[0].Score.Measures[0].Voices[0].Events;

@@ -139,7 +139,7 @@ public class RhythmReaderTests
     {
         var bag = new DiagnosticBag(new SourceText("", ""));
         var pattern = RhythmReader.ReadCounts(LocatedText.At("1 AND (2) 3 e", 0), new Meter(4, 4), bag)!;
-        pattern.Cells.Select(c => c.Count).ShouldBe(["1", "&", "(2)", "3", "e"]);
+        pattern.Cells.Select(c => c.Count).ShouldBe(["1", "&", "2", "3", "e"]);
     }
 
     [Theory]

@@ -25,13 +25,9 @@ internal static class Resting
         if (slots.Length == 0) return slots;
         if (notesBefore == 0) return [Held(slots[0], end)];
         var half = slots[0].Start + ((end - slots[0].Start) / 2);
-        var rest = slots.Length - 1;
-        for (var i = Math.Min(notesBefore, slots.Length - 1); i < slots.Length; i++)
-        {
-            if (slots[i].Start < half || slots[i].Weight == MetricWeight.OffBeat) continue;
-            rest = i;
-            break;
-        }
+        bool IsRestingPlace(int i) => slots[i].Start >= half && slots[i].Weight != MetricWeight.OffBeat;
+        // Where no beat is left behind so many notes, an earlier beat is a better end than a note between beats.
+        var rest = Enumerable.Range(0, slots.Length).Where(IsRestingPlace).OrderBy(i => i < notesBefore).ThenBy(i => Math.Abs(i - notesBefore)).FirstOrDefault(slots.Length - 1);
         return [.. slots[..rest], Held(slots[rest], end)];
     }
 
