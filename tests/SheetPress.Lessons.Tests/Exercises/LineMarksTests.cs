@@ -16,11 +16,11 @@ public class LineMarksTests
         (Events(score)[5].SlideIn, Events(score)[5].SlideOut).ShouldBe((LooseSlide.Above, LooseSlide.Below));
     }
 
-    // The note that an exercise rests on is played plainly, but by the hand whose beat it is, and a root not popped.
+    // The note that an exercise rests on is struck as its rhythm says, by the hand whose beat it is, a root not popped; it is no ghost, and not short.
     [Theory]
-    [InlineData("1:thumb (2) & a:pop 3:thumb (4)")]
-    [InlineData("1:thumb:ghost (2) & a:pop 3:pop:accent (4)")]
-    public void The_last_note_keeps_its_stroke_and_no_other_mark(string counts)
+    [InlineData("1:thumb (2) & a:pop 3:thumb (4)", Articulations.None)]
+    [InlineData("1:thumb:ghost (2) & a:pop 3:pop:ghost:accent:staccato (4)", Articulations.Accent)]
+    public void The_last_note_keeps_its_stroke_and_accent(string counts, Articulations expected)
     {
         var bag = new DiagnosticBag(new SourceText("", ""));
         var rhythm = RhythmReader.ReadCounts(LocatedText.At(counts, 0), new Meter(4, 4), bag);
@@ -29,7 +29,7 @@ public class LineMarksTests
         var line = LessonMaker.Generate(lesson, LessonMaker.Request("tone-cell", ("tones", "R 8 5")) with { Rhythm = rhythm }).Line;
         var last = line.Notes[^1];
         last.Duration.ShouldBe(2);
-        (last.Stroke, last.Articulations, last.Tones[0].Head).ShouldBe((Stroke.Thumb, Articulations.None, Notehead.Normal));
+        (last.Stroke, last.Articulations, last.Tones[0].Head).ShouldBe((Stroke.Thumb, expected, Notehead.Normal));
     }
 
     [Fact]

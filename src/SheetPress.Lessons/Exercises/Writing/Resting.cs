@@ -16,10 +16,12 @@ internal static class Resting
     // Half steps by which another octave has to lie nearer: a line comes home to the root it started its last chord from.
     private const double AwayFromPlan = 3;
 
+    private const Articulations OfHeldNotes = Articulations.Accent | Articulations.Marcato | Articulations.Tenuto | Articulations.Vibrato;
+
     /// <summary>The slots of the last chord, the last of them held to the chord's end.</summary>
     /// <param name="slots">The slots of the last chord.</param>
     /// <param name="end">The chord's end.</param>
-    /// <param name="notesBefore">How many come before the held note, at least; 0 to hold the first.</param>
+    /// <param name="notesBefore">How many come before the held note, where a beat is left behind them; 0 to hold the first.</param>
     public static ImmutableArray<Slot> Shorten(ImmutableArray<Slot> slots, Fraction end, int notesBefore = UsualNotesBefore)
     {
         if (slots.Length == 0) return slots;
@@ -31,13 +33,15 @@ internal static class Resting
         return [.. slots[..rest], Held(slots[rest], end)];
     }
 
-    // The held note is played plainly, whatever the rhythm marks there, but by the hand that has its beat; a popped one by the thumb, since
-    // it is a root.
-    private static Slot Held(Slot slot, Fraction end) => slot with
+    // The root that is held is struck as its rhythm says, but sounds plainly: no ghost or dead note, and nothing that asks for a short one
+    // where it is held for longer. A popped one is for the thumb, since it is a root.
+    private static Slot Held(Slot slot, Fraction end)
     {
-        Duration = end - slot.Start,
-        Cell = slot.Cell is { } from ? new RhythmCell { Start = from.Start, Duration = from.Duration, Count = from.Count, Marks = new(Stroke: from.Marks.Stroke == Stroke.Pop ? Stroke.Thumb : from.Marks.Stroke) } : null,
-    };
+        var held = slot with { Duration = end - slot.Start };
+        if (slot.Cell is not { } cell) return held;
+        var articulations = held.Duration > slot.Duration ? cell.Marks.Articulations & OfHeldNotes : cell.Marks.Articulations;
+        return held with { Cell = cell with { Marks = new(articulations, cell.Marks.Stroke == Stroke.Pop ? Stroke.Thumb : cell.Marks.Stroke) } };
+    }
 
     /// <summary>The root to rest on: on the neck, near the note before, but not that very note again when another octave is as good.</summary>
     /// <param name="planned">The planned root of the last chord.</param>
