@@ -5,8 +5,11 @@ namespace SheetPress.Engraving;
 /// <summary>The harmony at a glance: one row a chord.</summary>
 internal static class HarmonyTable
 {
-    // Between two chord tones, in shares of the em.
-    private const double ToneGap = 0.62;
+    // Between two chord tones where both are as wide as any in the table, in shares of the em.
+    private const double ToneGap = 0.45;
+
+    // Between two notes of a line of text.
+    private const string NoteGap = "\u00A0\u00A0";
 
     /// <summary>The table: six columns, or two where the paper is too narrow for them.</summary>
     internal static TableSpec Make(HandoutContent content, PageStyle style)
@@ -25,23 +28,21 @@ internal static class HarmonyTable
             new(TableCell.Of(labels.Tones, small, Emphasis.Strong)),
         ];
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<TableCell>>(content.Harmony.Length);
-        foreach (var row in content.Harmony)
+        var tones = Tones(content.Harmony.Select(r => r.Tones), small);
+        for (var i = 0; i < content.Harmony.Length; i++)
         {
+            var row = content.Harmony[i];
             var chord = ImmutableArray.Create<CellPart>(DrawnPart.Of(SymbolPiece.Of(row.Chord, style.ItemTitle.Size)));
             if (row.Measures.Length > 0) chord = chord.Add(new TextPart([new TextInline($"{(row.Measures.All(char.IsAsciiDigit) ? labels.Measure : labels.Measures)} {row.Measures}")], small));
-            var tones = Tones(row.Tones, small).Parts;
+            var chordTones = tones[i].Parts;
             if (!row.GuideTones.IsEmpty)
             {
                 var guides = ImmutableArray.CreateBuilder<Inline>();
                 guides.Add(new TextInline(labels.GuideTones + " "));
-                for (var i = 0; i < row.GuideTones.Length; i++)
-                {
-                    if (i > 0) guides.Add(new TextInline("\u00A0\u00A0"));
-                    guides.Add(new TextInline(row.GuideTones[i].Note) { Emphasis = Emphasis.Strong | (row.GuideTones[i].IsChanged ? Emphasis.Underlined : Emphasis.None) });
-                }
-                tones = tones.Add(new TextPart(guides.DrainToImmutable(), small));
+                AddNotes(guides, row.GuideTones.Select(t => (t.Note, Emphasis.Strong | (t.IsChanged ? Emphasis.Underlined : Emphasis.None))));
+                chordTones = chordTones.Add(new TextPart(guides.DrainToImmutable(), small));
             }
-            rows.Add([new TableCell([.. chord, .. FunctionCell(row, style).Parts]), new TableCell([.. tones, .. ScaleCell(row, small).Parts])]);
+            rows.Add([new TableCell([.. chord, .. FunctionCell(row, style).Parts]), new TableCell([.. chordTones, .. ScaleCell(row, small).Parts])]);
         }
         return new TableSpec(columns, rows.MoveToImmutable());
     }
@@ -58,14 +59,17 @@ internal static class HarmonyTable
         columns.Add(Header(labels.GuideTones));
         columns.Add(Header(labels.Scale));
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<TableCell>>(content.Harmony.Length);
-        foreach (var row in content.Harmony)
+        var tones = Tones(content.Harmony.Select(r => r.Tones), style.Small);
+        var guideTones = Tones(content.Harmony.Select(r => r.GuideTones), style.Small);
+        for (var i = 0; i < content.Harmony.Length; i++)
         {
+            var row = content.Harmony[i];
             var cells = ImmutableArray.CreateBuilder<TableCell>(columns.Count);
             cells.Add(new TableCell([DrawnPart.Of(SymbolPiece.Of(row.Chord, style.ItemTitle.Size))]));
             if (hasMeasures) cells.Add(TableCell.Of(row.Measures, style.Small));
             cells.Add(FunctionCell(row, style));
-            cells.Add(Tones(row.Tones, style.Small));
-            cells.Add(Tones(row.GuideTones, style.Small));
+            cells.Add(tones[i]);
+            cells.Add(guideTones[i]);
             cells.Add(ScaleCell(row, style.Small));
             rows.Add(cells.MoveToImmutable());
         }
@@ -87,44 +91,52 @@ internal static class HarmonyTable
         return new TableCell(parts.DrainToImmutable());
     }
 
-    // Note names in one line, the degree of each beneath it.
-    private static TableCell Tones(ImmutableArray<LabelledTone> tones, TextStyle small)
+    // Note names in one line, the degree of each beneath it, all at one distance, so that those of all rows stand under each other.
+    private static ImmutableArray<TableCell> Tones(IEnumerable<ImmutableArray<LabelledTone>> rows, TextStyle small)
     {
-        if (tones.IsEmpty) return TableCell.Empty;
-        var (notes, degrees) = (ImmutableArray.CreateBuilder<Mark>(), ImmutableArray.CreateBuilder<Mark>());
-        var (x, gap) = (0.0, ToneGap * small.Size);
-        foreach (var tone in tones)
-        {
-            var note = TextSetter.Set(tone.Note, small.Strong, small.Size);
-            var degree = SymbolPiece.Of(tone.Degree, small.Size);
-            var width = Math.Max(note.Width, degree.Width);
-            var left = x + ((width - note.Width) / 2);
-            note.PlaceAt(notes, left, 0);
-            if (tone.IsChanged) notes.Add(Underline.Of(left, left + note.Width, small.Size));
-            degree.PlaceAt(degrees, x + ((width - degree.Width) / 2), 0);
-            x += width + gap;
-        }
-        return new TableCell([DrawnPart.Among(small, notes.DrainToImmutable(), x - gap), DrawnPart.Among(small, degrees.DrainToImmutable(), x - gap)]);
+        var set = rows.Select(r => r.Select(t => (Note: TextSetter.Set(t.Note, small.Strong, small.Size), Degree: SymbolPiece.Of(t.Degree, small.Size), t.IsChanged)).ToList()).ToList();
+        var step = set.SelectMany(r => r).Select(t => Math.Max(t.Note.Width, t.Degree.Width)).DefaultIfEmpty(0).Max() + (ToneGap * small.Size);
+        return
+        [
+            .. set.Select(row =>
+            {
+                if (row.Count == 0) return TableCell.Empty;
+                var (notes, degrees) = (ImmutableArray.CreateBuilder<Mark>(), ImmutableArray.CreateBuilder<Mark>());
+                for (var i = 0; i < row.Count; i++)
+                {
+                    row[i].Note.PlaceAt(notes, i * step, 0);
+                    if (row[i].IsChanged) notes.Add(Underline.Of(i * step, (i * step) + row[i].Note.Width, small.Size));
+                    row[i].Degree.PlaceAt(degrees, i * step, 0);
+                }
+                var width = ((row.Count - 1) * step) + Math.Max(row[^1].Note.Width, row[^1].Degree.Width);
+                return new TableCell([DrawnPart.Among(small, notes.DrainToImmutable(), width), DrawnPart.Among(small, degrees.DrainToImmutable(), width)]);
+            }),
+        ];
     }
 
     // Name and notes in one line where there is room for both; the notes are never parted from each other.
     private static TableCell ScaleCell(HarmonyRow row, TextStyle small)
     {
-        const string NoteGap = "\u00A0\u00A0";
         // Twice as wide, or a first note that is bold as the name is would seem to belong to it.
         const string NameGap = NoteGap + "\u00A0 ";
         var parts = ImmutableArray.CreateBuilder<CellPart>(2);
         var scale = ImmutableArray.CreateBuilder<Inline>();
         if (row.ScaleName.Length > 0) scale.Add(new TextInline(row.ScaleName) { Emphasis = Emphasis.Strong });
         if (scale.Count > 0 && !row.ScaleNotes.IsEmpty) scale.Add(new TextInline(NameGap));
-        for (var i = 0; i < row.ScaleNotes.Length; i++)
-        {
-            if (i > 0) scale.Add(new TextInline(NoteGap));
-            var note = row.ScaleNotes[i];
-            scale.Add(new TextInline(note.Note) { Emphasis = note.IsChanged ? Emphasis.Strong | Emphasis.Underlined : Emphasis.None });
-        }
+        AddNotes(scale, row.ScaleNotes.Select(n => (n.Note, n.IsChanged ? Emphasis.Strong | Emphasis.Underlined : Emphasis.None)));
         if (scale.Count > 0) parts.Add(new TextPart(scale.DrainToImmutable(), small));
         if (row.Reason.Length > 0) parts.Add(new TextPart(MusicMarkup.Read(row.Reason, Emphasis.Italic), small));
         return new TableCell(parts.DrainToImmutable());
+    }
+
+    private static void AddNotes(ImmutableArray<Inline>.Builder line, IEnumerable<(string Name, Emphasis Emphasis)> notes)
+    {
+        var isFirst = true;
+        foreach (var (name, emphasis) in notes)
+        {
+            if (!isFirst) line.Add(new TextInline(NoteGap));
+            line.Add(new TextInline(name) { Emphasis = emphasis });
+            isFirst = false;
+        }
     }
 }

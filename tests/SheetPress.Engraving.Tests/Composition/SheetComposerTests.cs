@@ -342,6 +342,21 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void Chord_tones_and_their_degrees_stand_in_even_columns_through_all_rows()
+    {
+        var table = HarmonyTable.Make(SampleHandout.Make(7), new PageStyle());
+        double[] Lefts(CellPart part) => [.. ((DrawnPart)part).Drawing.Marks.OfType<TextMark>().Where(t => char.IsLetter(t.Run.Text[0])).Select(t => Math.Round(t.Position.X, 6))];
+        var step = Lefts(table.Rows[0][3].Parts[0])[1];
+        step.ShouldBeGreaterThan(0);
+        foreach (var row in table.Rows)
+        {
+            Lefts(row[3].Parts[0]).ShouldBe([0, step, 2 * step, 3 * step], 1e-5);
+            var degrees = ((DrawnPart)row[3].Parts[1]).Drawing.Marks;
+            for (var i = 0; i < 4; i++) degrees.Min(m => Math.Abs(m.Bounds.Left - (i * step))).ShouldBeLessThan(1);
+        }
+    }
+
+    [Fact]
     public void The_harmony_table_keeps_its_words_whole_on_narrow_paper()
     {
         var style = PageStyle.Handout(new PaperSize("narrow", 120, 200));

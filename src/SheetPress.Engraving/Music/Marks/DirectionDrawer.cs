@@ -14,7 +14,7 @@ internal static class DirectionDrawer
     private const double HeadSide = 1;
 
     // White beside words, so that they do not read on from a chord symbol.
-    private const double WordSide = 1;
+    private const double WordSide = 2;
 
     /// <summary>Words and navigation signs, in line with the chord symbols where there is room, else over them.</summary>
     /// <param name="frame">The system.</param>

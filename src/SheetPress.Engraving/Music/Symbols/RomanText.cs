@@ -15,6 +15,10 @@ public static class RomanText
     // White between a slash, which leans over what follows, and the sign of a numeral.
     private const double SlashGap = 0.09;
 
+    // White before an alteration among the figures, behind another alteration more: 7♯5♭9 is three figures.
+    private const double AlterationGap = 0.05;
+    private const double AlterationsApart = 0.1;
+
     /// <summary>Lays out a roman numeral given in plain text, with b and # (or ♭ and ♯) for accidentals.</summary>
     /// <param name="roman">The numeral, as in "ii7", "bVIImaj7", "V7/3 of ii".</param>
     /// <param name="size">Em of the numeral, in the unit of the drawing.</param>
@@ -105,12 +109,14 @@ public static class RomanText
     private static void Figures(SymbolBuilder builder, string figures, double size)
     {
         builder.X += 0.03 * size;
+        var small = size * SmallShare;
+        var before = ChordSuffixKind.Quality;
         foreach (var part in ChordSuffixPart.Split(figures))
         {
-            var small = size * SmallShare;
             switch (part.Kind)
             {
                 case ChordSuffixKind.Alteration:
+                    builder.X += (before == ChordSuffixKind.Alteration ? AlterationsApart : AlterationGap) * size;
                     builder.Accidental(part.Alteration, small, Rise * size).Text(part.Text, Font, small, Rise * size);
                     break;
                 case ChordSuffixKind.Diminished:
@@ -126,6 +132,7 @@ public static class RomanText
                     builder.Text(part.Text, Font, small, Rise * size);
                     break;
             }
+            before = part.Kind;
         }
     }
 }

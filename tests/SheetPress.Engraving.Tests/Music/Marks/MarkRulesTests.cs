@@ -361,12 +361,12 @@ public class MarkRulesTests
         foreach (var chord in (string[])["C", "Bb7", "Bbmaj7", "Ebmaj7#11", "F#m7b5/C"])
         {
             var frame = (int i, FrameMeasure m) => m with { Harmonies = [new HarmonyMark(0, Chord.Parse(chord))], Directions = [new Direction(0, DirectionKind.Fine)] };
-            var system = Drawn.System(ScoreText.Parse("C3:4", frame: frame));
+            var system = Drawn.System(ScoreText.Parse("C3:1 C3:1 C3:1 C3:1", frame: frame));
             var word = system.Of(MarkRole.Direction).OfType<TextMark>().Single(t => t.Run.Text == "Fine");
             var symbol = Box.Around(system.Of(MarkRole.ChordSymbol).Select(m => m.Bounds));
             var root = system.Of(MarkRole.ChordSymbol).OfType<TextMark>().First();
             var isBeside = Math.Abs(word.Position.Y - root.Position.Y) < 0.5;
-            if (isBeside) word.Bounds.Left.ShouldBeGreaterThan(symbol.Right + 0.9);
+            if (isBeside) word.Bounds.Left.ShouldBeGreaterThan(symbol.Right + 1.9);
             else word.Bounds.Bottom.ShouldBeLessThan(root.Bounds.Top - 0.5);
             beside.Add(isBeside);
         }
