@@ -20,8 +20,8 @@ internal static class FingerDrawer
     // The finger of a bent note stands over the arrow: beside it the arrow would seem to begin at the finger.
     private const double BesideBend = 1;
 
-    // More than notes keep from each other, so that it is not less than the white it needs beside it.
-    private const double SideRoom = 0.1;
+    // More than notes keep from each other: the accidental of a note close behind would be read with it.
+    private const double SideRoom = 0.2;
 
     /// <summary>Draws the fingers of a staff, each as near to its note as it can be.</summary>
     public static void DrawOverStaff(SystemFrame frame, StaffCanvas canvas)

@@ -22,7 +22,7 @@ internal static class NoteRows
     private const double StrokeGap = 0.4;
 
     // A letter nearer than this beside a word, such as the one for palm mute, would be read with it: the row goes over the word.
-    private const double StrokeSide = 0.6;
+    private const double StrokeSide = 1;
 
     /// <summary>Degree names under a staff, the lowest tone of a chord lowest; each of two voices has its own row, the upper voice the upper one.</summary>
     public static void DrawDegrees(SystemFrame frame, StaffCanvas canvas, double bottomLine, TextSizes sizes)

@@ -9,6 +9,9 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
     // White between a bracketed head and its brackets.
     private const double BracketGap = 0.1;
 
+    /// <summary>How far the bracket of a ghost note reaches beyond its head.</summary>
+    public static double BracketWidth => BracketGap + Ink.Glyph("noteheadParenthesisRight").Bounds.Width;
+
     // A dot below a flag keeps this much white from it, or moves to its right.
     private const double FlagGap = 0.2;
 
@@ -38,7 +41,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
         }
         for (var i = 0; i < drafts.Length; i++) AddAccidentals(marks[i], drafts[i], accidentals[i], obstacles);
         var dotted = new HashSet<int>();
-        for (var i = 0; i < drafts.Length; i++) AddDots(marks[i], drafts[i], heads[i], heads, dotted);
+        for (var i = 0; i < drafts.Length; i++) AddDots(marks[i], drafts[i], heads[i], heads, marks, dotted);
         var plans = new EventPlan[drafts.Length];
         for (var i = 0; i < drafts.Length; i++) plans[i] = ToPlan(drafts[i], heads[i], marks[i]);
         return plans;
@@ -107,7 +110,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
     }
 
     // Dotted are the spaces that the upper voice has its dots in.
-    private static void AddDots(ImmutableArray<Mark>.Builder marks, EventDraft draft, ImmutableArray<HeadPlan> own, ImmutableArray<HeadPlan>[] all, HashSet<int> dotted)
+    private static void AddDots(ImmutableArray<Mark>.Builder marks, EventDraft draft, ImmutableArray<HeadPlan> own, ImmutableArray<HeadPlan>[] all, ImmutableArray<Mark>.Builder[] allMarks, HashSet<int> dotted)
     {
         var count = draft.Event.Value.Dots;
         if (count == 0 || draft.IsCentred || draft.IsHidden) return;
@@ -128,7 +131,8 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             var dots = DotColumn.Steps([.. steps], isLower, dotted);
             if (!isLower) dotted.UnionWith(dots);
             ys.AddRange(dots.Select(StaffSteps.Y));
-            x = Math.Max(all.SelectMany(h => h).Max(h => h.Right), marks.Where(m => m.Role == MarkRole.Notehead).Max(m => m.Bounds.Right)) + DotColumn.HeadGap;
+            // Behind the heads of both voices, and their brackets.
+            x = allMarks.SelectMany(m => m).Where(m => m.Role == MarkRole.Notehead).Max(m => m.Bounds.Right) + DotColumn.HeadGap;
             if (HasFlagInWay(draft, own, ys)) x = Math.Max(x, FlagRight(draft, own) + DotColumn.HeadGap);
         }
         foreach (var y in ys)

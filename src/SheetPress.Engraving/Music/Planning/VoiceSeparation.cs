@@ -44,16 +44,20 @@ internal static class VoiceSeparation
     }
 
     // Common practice: in a second the lower voice stands right, so that both stems meet in one line; a unison of equal heads is
-    // shared; crossing voices stand side by side.
+    // shared; crossing voices stand side by side. Brackets of ghost notes stand between the heads of both.
     private static double ShiftOf(EventDraft above, EventDraft below)
     {
         var distance = above.Steps[0] - below.Steps[^1];
         if (distance >= 2) return 0;
-        if (distance == 0 && above.Glyphs[0] == below.Glyphs[^1] && above.Event.Value.Dots == below.Event.Value.Dots && above.HasStem == below.HasStem) return 0;
+        if (distance == 0 && above.Glyphs[0] == below.Glyphs[^1] && above.Event.Value.Dots == below.Event.Value.Dots && above.HasStem == below.HasStem && IsGhost(above) == IsGhost(below)) return 0;
         var width = above.Glyphs.Max(g => g.Bounds.Right);
         if (ChordShape.Displaced(above.Steps, StemDirection.Up).Any(d => d)) width += above.HeadWidth;
-        return distance >= 0 ? width - Ink.Defaults.StemThickness : Math.Max(width, FlagReach(above, below)) + CrossingGap;
+        var brackets = new[] { above, below }.Count(IsGhost) * OnsetPlanner.BracketWidth;
+        if (distance >= 0 && brackets == 0) return width - Ink.Defaults.StemThickness;
+        return Math.Max(width, distance < 0 ? FlagReach(above, below) : 0) + brackets + CrossingGap;
     }
+
+    private static bool IsGhost(EventDraft draft) => draft.Event.Tones.Any(t => t.Head == Notehead.Ghost);
 
     // How far the flag of a note reaches to where the heads of the other voice, and their ledger lines, would stand higher than it.
     private static double FlagReach(EventDraft above, EventDraft below)
@@ -107,7 +111,7 @@ internal static class VoiceSeparation
     {
         var isBefore = note.Event.Onset < rest.Event.Onset;
         if (isBefore && !rest.IsCentred && note.Steps.Length > 1 && note.Event.Tones.Any(t => t.TieStart)) return TieReach + RestGap;
-        var half = note.Event.Tones.Any(t => t.Head == Notehead.Ghost) ? GhostHalf : HeadHalf;
+        var half = IsGhost(note) ? GhostHalf : HeadHalf;
         return half + (rest.IsCentred || note.Event.Onset == rest.Event.Onset ? RestGap : 0);
     }
 }

@@ -7,6 +7,9 @@ internal static class Arc
     private const double Shoulder = 0.28;
     private const double LongestShoulder = 5;
 
+    // The belly of a steep slur leans over by as much as keeps the curve even, in shares of its shoulder no more than this.
+    private const double MostLean = 0.6;
+
     /// <summary>A cubic curve reaches this share of the way to its control points.</summary>
     public const double Reach = 0.75;
 
@@ -26,10 +29,11 @@ internal static class Arc
         var (ends, middle) = role == MarkRole.Tie
             ? (defaults.TieEndpointThickness, defaults.TieMidpointThickness)
             : (defaults.SlurEndpointThickness, defaults.SlurMidpointThickness);
+        var lean = Math.Clamp(-lift * slope / Math.Sqrt(1 + (slope * slope)), -MostLean * shoulder, MostLean * shoulder);
         return new CurveMark(
             start,
-            new Point(start.X + shoulder, start.Y + (slope * shoulder) + lift),
-            new Point(end.X - shoulder, end.Y - (slope * shoulder) + lift),
+            new Point(start.X + shoulder + lean, start.Y + (slope * shoulder) + lift),
+            new Point(end.X - shoulder + lean, end.Y - (slope * shoulder) + lift),
             end,
             ends,
             middle)

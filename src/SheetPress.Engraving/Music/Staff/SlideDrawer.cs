@@ -56,8 +56,8 @@ internal static class SlideDrawer
             // The line starts and ends beside the heads, on the straight way between their middles.
             var slope = (y2 - y1) / (to.Centre - from.Centre);
             var line = Line(start, y1 + (slope * (start - from.Centre)), end, y2 - (slope * (to.Centre - end)), from.Plan.Origin);
-            // Where the other voice has notes on its way it is broken.
-            canvas.AddAll(LineGaps.Break(line, canvas.Marks.Where(m => m.Role is MarkRole.Notehead or MarkRole.Accidental or MarkRole.Dot && m.Origin.Voice != line.Origin.Voice)).ToList());
+            // Where the other voice has notes or their ledger lines on its way it is broken.
+            canvas.AddAll(LineGaps.Break(line, canvas.Marks.Where(m => m.Role is MarkRole.Notehead or MarkRole.LedgerLine or MarkRole.Accidental or MarkRole.Dot && m.Origin.Voice != line.Origin.Voice)).ToList());
         }
     }
 

@@ -10,7 +10,7 @@ internal static class SlurDrawer
     private const double NoteGap = 0.4;
     private const double AccidentalGap = 0.35;
     private const double SideGap = 0.3;
-    private const double MostFloat = 0.5;
+    private const double MostFloat = 0.3;
     private const double BaseHeight = 0.5;
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;

@@ -88,6 +88,10 @@ public class CrowdedVoicesTests
         Drawn.System(ScoreText.Parse(upper, "guitar-6", layout: StaffLayout.Staff, lower: lower)).Of(MarkRole.Slide).Count.ShouldBe(2);
     }
 
+    [Fact]
+    public void A_slide_is_broken_where_the_other_voice_has_ledger_lines_on_its_way() =>
+        Check("F#3:1 C#3:3!sl E3:1/2 G3:1/2 r:1 Ab3:1 Eb3:1", "E2:2 F2:1 E2:1/2 E2:1/2 r:2 A2:2", StaffLayout.Staff, "guitar-6").ShouldBeEmpty();
+
     // Rests of one voice stand off the stems and brackets of the other.
     [Theory]
     [InlineData("de")]

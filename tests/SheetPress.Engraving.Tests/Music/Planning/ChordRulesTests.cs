@@ -54,6 +54,30 @@ public class ChordRulesTests
         SystemLint.Check(system, 1.75).ShouldBeEmpty();
     }
 
+    /// <summary>Handbook rule, from memory: dots of both voices stand under each other, behind the heads and the brackets of ghost notes.</summary>
+    [Fact]
+    public void A_dot_stands_behind_the_bracket_of_the_other_voice()
+    {
+        var system = Drawn.Staff("A3:3/2 r:5/2", "guitar-6", lower: "G3:2!gh r:2");
+        var bracket = system.Glyphs(MarkRole.Notehead).Single(g => g.Glyph.Name == "noteheadParenthesisRight").Bounds;
+        system.Of(MarkRole.Dot).First().Bounds.Left.ShouldBeGreaterThan(bracket.Right + 0.2);
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
+    /// <summary>Common practice: a head is shared by two voices only if it says the same for both; brackets stand between heads side by side.</summary>
+    [Theory]
+    [InlineData("G3", "G3!gh")]
+    [InlineData("G3!gh", "G3")]
+    [InlineData("A3", "G3!gh")]
+    [InlineData("F3!gh", "G3")]
+    public void Brackets_of_one_voice_stand_off_the_heads_of_the_other(string upper, string lower)
+    {
+        string Note(string text) => text.Replace("3", "3:1", StringComparison.Ordinal);
+        var system = Drawn.Staff(Note(upper) + " r:3", "guitar-6", lower: Note(lower) + " r:3");
+        system.Glyphs(MarkRole.Notehead).Count(g => !g.Glyph.Name.Contains("Parenthesis", StringComparison.Ordinal)).ShouldBe(2);
+        SystemLint.Check(system, 1.75).ShouldBeEmpty();
+    }
+
     /// <summary>Handbook rule, from memory: in unison two dotted heads side by side have a dot each, one below the other; a head that is shared has one.</summary>
     [Theory]
     [InlineData("F3", "3", 2)]
