@@ -11,6 +11,9 @@ internal static class SlurDrawer
     private const double AccidentalGap = 0.35;
     private const double SideGap = 0.3;
     private const double MostFloat = 0.3;
+
+    // Beside an end that stands over the number of a tuplet the other one may move out this far, to be level with it.
+    private const double MostFloatOverTuplet = 1.5;
     private const double BaseHeight = 0.5;
     private const double HeightPerSpace = 0.08;
     private const double MostHeight = 1.8;
@@ -107,8 +110,11 @@ internal static class SlurDrawer
         start = start with { Y = outer.Beyond(start.X - InkGap, start.X + InkGap, start.Y - (away * EndGap), above) + (away * EndGap) };
         end = end with { Y = outer.Beyond(end.X - InkGap, end.X + InkGap, end.Y - (away * EndGap), above) + (away * EndGap) };
         var near = start;
-        (start, end) = Slanted(near, end, away);
-        if (last + 1 < voice.Count && BeforeAccidentals(end, notes[^1], voice[last + 1], above) is var moved && moved != end) (start, end) = Slanted(near, moved, away);
+        var tuplets = canvas.Marks.Where(m => m.Role == MarkRole.Tuplet).Select(m => m.Bounds).ToList();
+        bool IsOverTuplet(Point arcEnd) => tuplets.Exists(t => t.Left < arcEnd.X + InkGap && t.Right > arcEnd.X - InkGap && Math.Abs((above ? t.Top : t.Bottom) - arcEnd.Y) < 2 * EndGap);
+        var mostFloat = IsOverTuplet(start) || IsOverTuplet(end) ? MostFloatOverTuplet : MostFloat;
+        (start, end) = Slanted(near, end, away, mostFloat);
+        if (last + 1 < voice.Count && BeforeAccidentals(end, notes[^1], voice[last + 1], above) is var moved && moved != end) (start, end) = Slanted(near, moved, away, mostFloat);
         var height = Math.Min(MostHeight, BaseHeight + (HeightPerSpace * (end.X - start.X)));
         var accidentals = Accidentals(voice, from, to);
         var (startX, endX) = (start.X, end.X);
@@ -148,9 +154,9 @@ internal static class SlurDrawer
 
     // Outer ends on one side of a stem may lie far apart: the arc keeps a gentle slant, the inner end moves out, but no further from
     // its note than the eye connects them.
-    private static (Point Start, Point End) Slanted(Point start, Point end, int away)
+    private static (Point Start, Point End) Slanted(Point start, Point end, int away, double mostFloat)
     {
-        var most = Math.Max(Math.Max(1, (end.X - start.X) * 0.35), Math.Abs(end.Y - start.Y) - MostFloat);
+        var most = Math.Max(Math.Max(1, (end.X - start.X) * 0.35), Math.Abs(end.Y - start.Y) - mostFloat);
         if (Math.Abs(end.Y - start.Y) <= most) return (start, end);
         return (end.Y - start.Y) * away > 0 ? (start with { Y = end.Y - (away * most) }, end) : (start, end with { Y = start.Y - (away * most) });
     }
