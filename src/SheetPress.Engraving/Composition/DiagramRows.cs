@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace SheetPress.Engraving;
 
-/// <summary>Sets diagrams side by side in rows, necks level. Upright ones and lying ones stand in rows of their own, unless one row holds them all.</summary>
+/// <summary>Sets diagrams side by side in rows, necks level. Upright ones and lying ones stand in rows of their own, unless one row holds them all: then their titles are level.</summary>
 internal static class DiagramRows
 {
     private const double Gap = 8;
@@ -57,20 +57,15 @@ internal static class DiagramRows
         var x = Math.Max(first.Width + Gap, Cell(2, style) + Gap);
         if (x + second.Width > style.TextWidth) x = first.Width + Gap;
         if (x + second.Width > style.TextWidth) return null;
-        (first, second) = (LevelWith(second, first, style), LevelWith(first, second, style));
-        var neckTop = Math.Max(first.NeckTop, second.NeckTop);
-        var (down, downToo) = (neckTop - first.NeckTop, neckTop - second.NeckTop);
+        var words = Math.Max(first.Words, second.Words);
+        var (down, downToo) = (words - first.Words, words - second.Words);
         var box = first.Box with
         {
             Height = Math.Max(first.Box.Height + down, second.Box.Height + downToo),
             Drawings = [.. first.Box.Drawings.Select(d => d.Offset(0, down)), .. second.Box.Drawings.Select(d => d.Offset(x, downToo))],
         };
-        return new DiagramRow(box, neckTop, x + second.Width, [], 0);
+        return new DiagramRow(box, words, x + second.Width);
     }
-
-    // Words of lying necks beside upright diagrams stand as high as the symbols of these.
-    private static DiagramRow LevelWith(DiagramRow other, DiagramRow row, PageStyle style) =>
-        row.Diagrams is [{ Upright: false }, ..] && other.Diagrams is [{ Upright: true }, ..] ? Grid(row.Diagrams.AsSpan(), row.First, style, besideUpright: true)[0] : row;
 
     // A lying neck that has to have the whole width.
     private static bool IsWide(NeckDiagram diagram, PageStyle style) => !diagram.Upright && LeastWidth(diagram, style) > Cell(2, style);
@@ -83,25 +78,25 @@ internal static class DiagramRows
         (diagram.LastFret - diagram.FirstFret + 1) * Math.Max(NarrowestFret, NeckParts.LeastFret(diagram, style));
 
     // Diagrams of one kind stand in columns, the left ends of their necks under each other, in rows that are as full as each other.
-    private static ImmutableArray<DiagramRow> Grid(ReadOnlySpan<NeckDiagram> run, int first, PageStyle style, bool besideUpright = false)
+    private static ImmutableArray<DiagramRow> Grid(ReadOnlySpan<NeckDiagram> run, int first, PageStyle style)
     {
         var upright = run[0].Upright;
         var diagrams = upright ? Level(run) : run;
         var most = 1;
         var sides = Sides(diagrams, style);
-        var figures = upright ? Draw(diagrams, first, style, style.TextWidth, sides, besideUpright: false) : [];
+        var figures = upright ? Draw(diagrams, first, style, style.TextWidth, sides) : [];
         var widest = upright ? Widest(figures) : 0;
         while (most < diagrams.Length && (upright ? ((most + 1) * widest) + (most * Gap) <= style.TextWidth : AllFit(diagrams, Cell(most + 1, style) - sides, style))) most++;
         var rowCount = (diagrams.Length + most - 1) / most;
         var columns = (diagrams.Length + rowCount - 1) / rowCount;
-        if (!upright) figures = Draw(diagrams, first, style, Cell(columns, style), sides, besideUpright);
+        if (!upright) figures = Draw(diagrams, first, style, Cell(columns, style), sides);
         var pitch = upright ? widest + Gap : Cell(columns, style) + Gap;
         // The first rows hold one more where the diagrams do not come out even.
         var starts = Enumerable.Range(0, rowCount + 1).Select(i => (i * (figures.Length / rowCount)) + Math.Min(i, figures.Length % rowCount)).ToArray();
         // Only what stands before the necks of the first column keeps them from the margin.
         var left = NeckLeft(starts[..^1].Select(start => figures[start]));
-        var shown = diagrams.ToArray();
-        return [.. Enumerable.Range(0, rowCount).Select(i => Row(figures.AsSpan()[starts[i]..starts[i + 1]], left, pitch, [.. shown[starts[i]..starts[i + 1]]], first + starts[i]))];
+        var rise = DiagramFigure.WordsRise(upright, style.Diagram, style.Small, style.ItemTitle.Size);
+        return [.. Enumerable.Range(0, rowCount).Select(i => Row(figures.AsSpan()[starts[i]..starts[i + 1]], left, pitch, rise))];
     }
 
     private static NeckDiagram[] Level(ReadOnlySpan<NeckDiagram> diagrams)
@@ -118,13 +113,13 @@ internal static class DiagramRows
     }
 
     // Each figure's marks carry its number beside that of their dot, so that one that runs into another can be told from its own parts.
-    private static ImmutableArray<DiagramLayout> Draw(ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style, double cell, double sides, bool besideUpright)
+    private static ImmutableArray<DiagramLayout> Draw(ReadOnlySpan<NeckDiagram> diagrams, int first, PageStyle style, double cell, double sides)
     {
         var figures = ImmutableArray.CreateBuilder<DiagramLayout>(diagrams.Length);
         foreach (var diagram in diagrams)
         {
             var own = NeckFrame.Sides(diagram, style.Diagram);
-            var figure = DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.ItemTitle.Size, cell - sides + own, besideUpright);
+            var figure = DiagramFigure.Draw(diagram, style.Diagram, style.Small, style.ItemTitle.Size, cell - sides + own);
             var number = first + figures.Count;
             figures.Add(figure with { Drawing = new Drawing([.. figure.Drawing.Marks.Select(m => m.Role == MarkRole.Diagram ? m with { Origin = m.Origin with { Event = number } } : m)]) });
         }
@@ -153,10 +148,10 @@ internal static class DiagramRows
         return NeckLeft(figures) + figures.Max(f => f.Width - f.NeckLeft);
     }
 
-    // A row, the y of its necks, its width, and what it shows with the number of the first; a row put together of two shows none.
-    private readonly record struct DiagramRow(FlowBox Box, double NeckTop, double Width, ImmutableArray<NeckDiagram> Diagrams, int First);
+    // A row, the y of the words over its necks (of where they would be, without any), and its width.
+    private readonly record struct DiagramRow(FlowBox Box, double Words, double Width);
 
-    private static DiagramRow Row(ReadOnlySpan<DiagramLayout> figures, double neckLeft, double pitch, ImmutableArray<NeckDiagram> diagrams, int first)
+    private static DiagramRow Row(ReadOnlySpan<DiagramLayout> figures, double neckLeft, double pitch, double wordsRise)
     {
         var neckTop = 0.0;
         foreach (var figure in figures) neckTop = Math.Max(neckTop, figure.NeckTop);
@@ -170,7 +165,7 @@ internal static class DiagramRows
             x += pitch;
         }
         var last = figures[^1];
-        return new DiagramRow(new FlowBox(height, drawings.MoveToImmutable()) { After = new FlowSpace(RowGap, 2, 0.5) }, neckTop, x - pitch + neckLeft - last.NeckLeft + last.Width, diagrams, first);
+        return new DiagramRow(new FlowBox(height, drawings.MoveToImmutable()) { After = new FlowSpace(RowGap, 2, 0.5) }, neckTop - wordsRise, x - pitch + neckLeft - last.NeckLeft + last.Width);
     }
 
     /// <summary>The shapes of dots in some diagrams.</summary>

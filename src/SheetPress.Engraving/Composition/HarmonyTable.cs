@@ -6,7 +6,7 @@ namespace SheetPress.Engraving;
 internal static class HarmonyTable
 {
     // Between two chord tones where both are as wide as any in the table, in shares of the em.
-    private const double ToneGap = 0.4;
+    private const double ToneGap = 0.5;
 
     // Between two notes of a line of text.
     private const string NoteGap = "\u00A0\u00A0";
@@ -108,8 +108,7 @@ internal static class HarmonyTable
                     if (row[i].IsChanged) notes.Add(Underline.Of(i * step, (i * step) + row[i].Note.Width, small.Size));
                     row[i].Degree.PlaceAt(degrees, i * step, 0);
                 }
-                // With the gap behind the last, or it would seem to go on in the next column.
-                var width = row.Count * step;
+                var width = ((row.Count - 1) * step) + Math.Max(row[^1].Note.Width, row[^1].Degree.Width);
                 return new TableCell([DrawnPart.Among(small, notes.DrainToImmutable(), width), DrawnPart.Among(small, degrees.DrainToImmutable(), width)]);
             }),
         ];

@@ -20,21 +20,27 @@ public static class DiagramFigure
     /// <param name="caption">How the caption looks.</param>
     /// <param name="symbolSize">Em of the chord symbol in millimetres.</param>
     /// <param name="available">Width it may take in millimetres.</param>
-    /// <param name="besideUpright">Whether a lying neck has its words at the height of the symbols of upright diagrams beside it.</param>
-    public static DiagramLayout Draw(NeckDiagram diagram, DiagramStyle style, TextStyle caption, double symbolSize, double available, bool besideUpright = false)
+    public static DiagramLayout Draw(NeckDiagram diagram, DiagramStyle style, TextStyle caption, double symbolSize, double available)
     {
         var neck = NeckDrawer.Draw(diagram, style, available);
         var words = ImmutableArray.CreateBuilder<Mark>();
-        if (diagram.Upright) AddUprightWords(words, diagram, neck, style, caption, symbolSize);
-        else AddLyingWords(words, diagram, neck, caption, symbolSize, available, besideUpright
-            ? SignTop(neck, style) - (TextStyle.Descent * symbolSize)
-            // Over the room for dots on string 1, whether there are any or not, so that words side by side are level.
-            : neck.NeckTop - style.DotRadius - SymbolGap - (TextStyle.Descent * caption.Size));
+        var baseline = neck.NeckTop - WordsRise(diagram.Upright, style, caption, symbolSize);
+        if (diagram.Upright) AddUprightWords(words, diagram, neck, style, caption, symbolSize, baseline);
+        else AddLyingWords(words, diagram, neck, caption, symbolSize, available, baseline);
         words.AddRange(neck.Drawing.Marks);
         var drawing = new Drawing(words.DrainToImmutable());
         var box = NeckDrawer.Bounds(drawing.Marks);
         return new DiagramLayout(drawing.Transform(1, -box.Left, -box.Top), box.Width, box.Height, neck.NeckTop - box.Top, neck.NeckLeft - box.Left, neck.NeckRight - box.Left) { NeckBottom = neck.NeckBottom - box.Top };
     }
+
+    /// <summary>From the baseline of the words over a diagram to its neck: over the room for dots and open strings, whether there are any or not, so that words side by side are level.</summary>
+    /// <param name="upright">Whether the diagram is upright.</param>
+    /// <param name="style">Measures of the drawing.</param>
+    /// <param name="caption">How the caption looks.</param>
+    /// <param name="symbolSize">Em of the chord symbol in millimetres.</param>
+    internal static double WordsRise(bool upright, DiagramStyle style, TextStyle caption, double symbolSize) => upright
+        ? (2 * style.DotRadius) + SignClearance + (TextStyle.Descent * symbolSize)
+        : style.DotRadius + SymbolGap + (TextStyle.Descent * caption.Size);
 
     private static void AddLyingWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, TextStyle caption, double symbolSize, double available, double baseline)
     {
@@ -50,13 +56,13 @@ public static class DiagramFigure
         for (var i = 0; i < lines.Length; i++) Place(marks, lines[i], x, baseline - ((lines.Length - 1 - i) * caption.Leading));
     }
 
-    private static void AddUprightWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, DiagramStyle style, TextStyle caption, double symbolSize)
+    private static void AddUprightWords(ImmutableArray<Mark>.Builder marks, NeckDiagram diagram, DiagramLayout neck, DiagramStyle style, TextStyle caption, double symbolSize, double baseline)
     {
         var middle = (neck.NeckLeft + neck.NeckRight) / 2;
         if (diagram.Symbol is { } symbol)
         {
             var piece = SymbolPiece.Of(symbol, symbolSize);
-            piece.PlaceAt(marks, middle - (piece.Width / 2), SignTop(neck, style) - piece.Descent);
+            piece.PlaceAt(marks, middle - (piece.Width / 2), baseline);
         }
         var y = neck.NeckBottom + NeckDrawer.ContinuationLength + CaptionGap + (diagram.Dots.Any(d => d.Finger is not null) ? style.LabelSize + FingerClearance : 0);
         foreach (var line in ParagraphSetter.Set(Plain(diagram.Caption, Emphasis.None), caption, WidestUprightCaption))
@@ -65,9 +71,6 @@ public static class DiagramFigure
             y += LineBox.Height(line, caption);
         }
     }
-
-    // Over the room for open and muted strings, whether there are any or not, so that symbols side by side are level.
-    private static double SignTop(DiagramLayout neck, DiagramStyle style) => neck.NeckTop - (2 * style.DotRadius) - SignClearance;
 
     private static void Place(ImmutableArray<Mark>.Builder marks, SetLine line, double x, double y)
     {

@@ -44,13 +44,14 @@ public class DiagramRowsTests
         var boxes = row.Drawings.Select(d => Box.Around(d.Drawing.Marks.Where(m => m is LineMark && m.Role == MarkRole.Diagram).Select(m => m.Bounds)).Transform(1, d.X, d.Y)).ToList();
         boxes[1].Right.ShouldBeLessThan(boxes[2].Left);
         boxes[2].Left.ShouldBeGreaterThan(Style.TextWidth / 2);
-        boxes[2].Top.ShouldBe(boxes[0].Top, 1);
-        // And so are their words, whichever come first.
+        // Their words are level, whichever come first, and each stand over their neck as they do alone.
         foreach (var diagrams in (NeckDiagram[][])[[Named(upright), lying], [lying, Named(upright)]])
         {
             var words = DiagramRows.Make([.. diagrams], Style).ShouldHaveSingleItem().Drawings.Select(d => d.Y + d.Drawing.Marks.OfType<TextMark>().MaxBy(m => m.Size)!.Position.Y).ToList();
             words[0].ShouldBe(words[1], 0.01);
         }
+        Gap(row.Drawings[2].Drawing).ShouldBe(Gap(DiagramRows.Make([lying], Style).ShouldHaveSingleItem().Drawings[0].Drawing), 0.01);
+        static double Gap(Drawing drawing) => drawing.Marks.OfType<LineMark>().Min(m => m.Bounds.Top) - drawing.Marks.OfType<TextMark>().First(m => m.Run.Text.StartsWith("G major", StringComparison.Ordinal)).Position.Y;
         static NeckDiagram Named(NeckDiagram diagram) => diagram with { Symbol = Chord.Parse("Em7") };
         Ink(row).Right.ShouldBeLessThanOrEqualTo(Style.TextWidth);
         DiagramRows.Make([.. Enumerable.Repeat(upright, 5), lying], Style).Length.ShouldBe(3);

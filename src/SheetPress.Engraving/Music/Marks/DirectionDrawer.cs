@@ -7,7 +7,7 @@ internal static class DirectionDrawer
 {
     private const double Rise = 1.5;
     private const double Gap = 0.6;
-    private const double TempoGap = 0.8;
+    private const double TempoGap = 1.2;
     private const double BesideGap = 1.2;
 
     // White beside rehearsal marks and the tempo.

@@ -7,7 +7,7 @@ internal static class HarmonyRows
 {
     // Nearest baselines, and white to what is nearer to the staff.
     private const double ChordBaseline = -1.2;
-    private const double ChordGap = 0.6;
+    private const double ChordGap = 0.8;
     private const double FrameGap = 0.6;
 
     // A finger right behind a chord symbol would be read as a part of it.

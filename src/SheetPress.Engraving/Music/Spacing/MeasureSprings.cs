@@ -18,6 +18,9 @@ internal sealed class MeasureSprings
     // The last text of a measure may hang over the barline if it stands over less than this share of it.
     private const double HangingShare = 0.4;
 
+    // A measure of rest needs no more room than a half note, whatever its meter (handbook rule, from memory).
+    private static readonly double MostForRest = SpacingCurve.Space(new Fraction(2));
+
     // White between a note and the next of its voice, however far above or below it stands.
     private const double NextNoteGap = 0.15;
 
@@ -44,6 +47,7 @@ internal sealed class MeasureSprings
         Rods = rods.ToImmutable();
         var last = columns[^1];
         Tail = SpacingCurve.Space(measure.Plan.Length - last.Onset, last.Shortest);
+        if (events.Count > 0 && events.TrueForAll(e => e.IsCentred)) Tail = Math.Min(Tail, MostForRest);
         Wanted = Math.Min(ForTexts(columns, Inner, Tail, MoreWhite), MostWanted);
         Held = Math.Min(ForTexts(columns, Inner, Tail, 0), MostHeld);
         ReachLeft = InkDistance.StaffReachLeft(columns[0]);

@@ -3,8 +3,8 @@ using SheetPress.Theory;
 
 namespace SheetPress.Engraving.Tests.Music.Spacing;
 
-/// <summary>Chord symbols that are longer than the notes they stand over.</summary>
-public class LongTextTests
+/// <summary>How measures are spaced: under texts longer than their notes, after the key signature, at rest.</summary>
+public class MeasureSpacingTests
 {
     /// <summary>Common practice, from memory: where there is room a chord symbol ends within its bar.</summary>
     [Fact]
@@ -85,5 +85,15 @@ public class LongTextTests
                 }
             }
         }
+    }
+
+    /// <summary>Handbook rule, from memory: a measure of rest takes little room, however long its meter makes it.</summary>
+    [Theory]
+    [InlineData("4/4", "C3:1/2 D3:1/2 E3:1/2 F3:1/2 G3:1/2 A3:1/2 B3:1/2 C4:1/2 r:4 C3:4")]
+    [InlineData("12/8", "C3:1/2 D3:1/2 E3:1/2 F3:1/2 G3:1/2 A3:1/2 B3:1/2 C4:1/2 B3:1/2 A3:1/2 G3:1/2 F3:1/2 r:6 C3:6")]
+    public void A_measure_of_rest_is_narrower_than_one_of_a_long_note(string meter, string text)
+    {
+        var bars = Drawn.Staff(text, meter: meter).Of(MarkRole.Barline).Select(b => Math.Round(b.Bounds.Left, 2)).Distinct().Order().ToList();
+        (bars[1] - bars[0]).ShouldBeLessThan(0.8 * (bars[2] - bars[1]));
     }
 }
