@@ -18,7 +18,7 @@ internal static class PageBreaker
     // A page that ends within a table should be full, or a reader takes the table to end there: the same as a share of the page and
     // of the row that comes next.
     private const double FootStretchWithin = 0.08;
-    private const double RowStretchWithin = 1.5;
+    private const double RowStretchWithin = 1;
     // White at the end of a part looks meant, as at the end of a chapter: it is better there than on a page before, within the part. But
     // more than a third of the page, in which the beginning of the next part would have room, looks nearly as empty as it does elsewhere.
     private const double FootStretchAtPart = 0.35;
@@ -45,6 +45,8 @@ internal static class PageBreaker
             var box = flow[i];
             var item = new FitItem(box.Height, box.After.Natural, box.After.Stretch, box.After.Shrink, box.BreakPenalty, box.Repeated?.Height ?? 0);
             if (box.RunsOn) item = item with { EndStretch = Math.Max(FootStretchWithin * height, RowStretchWithin * flow[i + 1].Height) };
+            // Behind a table that goes on from another page the white is what the fuller page leaves.
+            else if (box.EndsPart && i > 0 && flow[i - 1].RunsOn) item = item with { EndStretch = height };
             else if (box.EndsPart) item = item with { EndStretch = FootStretchAtPart * height, WhenShorter = (Math.Max(MostWhiteAtPart * height, box.After.Natural + Whole(flow, i + 1)), FootStretchAtEmptyPart * height) };
             items[i] = item;
         }

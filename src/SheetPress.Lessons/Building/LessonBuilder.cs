@@ -38,6 +38,7 @@ public static class LessonBuilder
 
         var lower = request.Style.GenerateLower(context);
         if (diagnostics.Items.Count(d => d.Severity == Severity.Error) > errorsBefore) return null;
+        (line, lower) = (line.WithoutUnplayedJoins(lesson.Progression.Measures), lower?.WithoutUnplayedJoins(lesson.Progression.Measures));
         if (request.ShowCounts == true) (line, lower) = (line.Counted(lesson.Progression.Measures), lower?.Counted(lesson.Progression.Measures));
         if (Finger(context, line, lower) is not { } fingered) return null;
         var title = request.Title ?? request.Style.TitleIn(lesson.Progression);

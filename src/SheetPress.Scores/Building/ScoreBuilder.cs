@@ -49,7 +49,8 @@ public static class ScoreBuilder
         return measure;
     }
 
-    private static Measure ToMeasure(IReadOnlyList<FrameMeasure> measures, int index, int number, ImmutableArray<Voice> voices)
+    /// <summary>A measure of a frame with voices written into it.</summary>
+    internal static Measure ToMeasure(IReadOnlyList<FrameMeasure> measures, int index, int number, ImmutableArray<Voice> voices)
     {
         var frame = measures[index];
         return new Measure

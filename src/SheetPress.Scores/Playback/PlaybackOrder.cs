@@ -16,6 +16,9 @@ public static class PlaybackOrder
     /// <summary>Indexes of the measures of a score in the order they sound; at least one, every one valid. A form in which nothing would sound is played as written.</summary>
     public static ImmutableArray<int> Of(Score score) => new Walk(score.Measures).Run();
 
+    /// <summary>The same for a frame that nothing is written into yet.</summary>
+    public static ImmutableArray<int> Of(ImmutableArray<FrameMeasure> frame) => new Walk([.. frame.Select((m, i) => ScoreBuilder.ToMeasure(frame, i, i + 1, []))]).Run();
+
     private sealed class Walk(ImmutableArray<Measure> measures)
     {
         private readonly ImmutableArray<int>.Builder _order = ImmutableArray.CreateBuilder<int>();

@@ -128,6 +128,15 @@ public class PageBreakerTests
         PageBreaker.Break(flow, 100, 0).Select(p => p.End).ShouldBe([2, 3, 4]);
     }
 
+    // A row that still fits is not carried over to fill the page on which the table ends.
+    [Fact]
+    public void A_page_is_full_where_its_table_goes_on()
+    {
+        FlowBox[] flow = [.. Enumerable.Repeat(Box(6, 0, 900) with { RunsOn = true }, 22), Box(6, 0, 0) with { EndsPart = true }, Box(90, 0, 0)];
+        flow[13] = flow[13] with { Height = 14 };
+        PageBreaker.Break(flow, 100, 0)[0].End.ShouldBe(15);
+    }
+
     [Fact]
     public void The_first_page_can_be_higher()
     {

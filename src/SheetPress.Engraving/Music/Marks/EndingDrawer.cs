@@ -12,6 +12,10 @@ internal static class EndingDrawer
     private const double TextInset = 0.5;
     private const double TextDrop = 0.35;
 
+    // White beside numbers and hooks; the sign of an open string would be read with the number.
+    private const double BesideMarks = 0.2;
+    private const double BesideDiagram = 1.5;
+
     // Brackets of neighbouring endings do not touch, also where only a thin barline is between them.
     private const double Apart = 0.35;
 
@@ -32,7 +36,7 @@ internal static class EndingDrawer
             marks.AddRange(Bracket(frame, frame.Measures[i], frame.Measures[last], i, Right(frame, last), starts, sizes));
             i = last;
         }
-        if (marks.Count > 0) canvas.Place(marks, above: true, Gap);
+        if (marks.Count > 0) canvas.Place(marks, above: true, Gap, BesideMarks, m => m.Role == MarkRole.Diagram, Gap, BesideDiagram);
     }
 
     // A bracket reaches the barline that ends it: its far side, or where another bracket begins there the thin line of a repeat.

@@ -11,6 +11,9 @@ internal static class AccidentalStack
     // White between two accidentals, a little above the least distance that ink may have.
     private const double Gap = 0.2;
 
+    // How far the right edges of signs in one column may differ at first.
+    private const double ColumnReach = 0.35;
+
     /// <summary>Places accidentals.</summary>
     /// <param name="accidentals">Step and SMuFL name, in any order.</param>
     /// <param name="obstacles">Ink of heads and ledger lines about the column.</param>
@@ -28,7 +31,20 @@ internal static class AccidentalStack
             taken.AddRange(InkCover.Of(mark));
             placed.Add(mark);
         }
-        return placed.MoveToImmutable();
+        return InColumns(placed.MoveToImmutable());
+    }
+
+    // Signs far above each other that miss one column by a little, because of a ledger line beside one of them, stand in it.
+    private static ImmutableArray<GlyphMark> InColumns(ImmutableArray<GlyphMark> placed)
+    {
+        GlyphMark Aligned(GlyphMark mark)
+        {
+            var right = placed.Select(p => p.Bounds.Right).Where(r => r < mark.Bounds.Right && r > mark.Bounds.Right - ColumnReach).DefaultIfEmpty(mark.Bounds.Right).Min();
+            var moved = mark with { Position = mark.Position.Offset(right - mark.Bounds.Right, 0) };
+            var room = moved.Bounds.Inflate(Gap);
+            return placed.Any(p => p != mark && p.Bounds.Left < room.Right && p.Bounds.Right > room.Left && p.Bounds.Top < room.Bottom && p.Bounds.Bottom > room.Top) ? mark : moved;
+        }
+        return placed.Length == 1 ? placed : [.. placed.Select(Aligned)];
     }
 
     private static IEnumerable<(int Step, string Name)> OutsideIn(IReadOnlyList<(int Step, string Name)> accidentals)

@@ -27,9 +27,10 @@ internal static class TieDrawer
     private const double EndStep = 0.1;
     private const double ShortestTie = 1;
 
-    // A tie on the side of the flag of its note begins to the right of it (handbook practice, from memory), with this much white.
+    // A tie on the side of the flag of its note begins to the right of it (handbook practice, from memory), with this much white; so does
+    // one that would touch a dot of its note.
     private const double FlagGap = 0.2;
-    private const double FlagStep = 0.1;
+    private const double StartStep = 0.1;
     private const double ShortestBesideFlag = 0.7;
 
     /// <summary>Draws all ties.</summary>
@@ -70,7 +71,7 @@ internal static class TieDrawer
         if (outer && target >= 0 && HasStemOn(to!, above)) end = Math.Min(end, to!.StemX - StemRoom);
         var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
         CurveMark Tie(double left, double right, bool up) => Shape(outer, left, right, StepOf(head, up), up, from.Plan.Origin);
-        start = BesideFlag(canvas, from, start, end, left => Tie(left, end, above));
+        start = BesideFlagAndDots(canvas, from, start, end, left => Tie(left, end, above));
         var (tie, turned) = InRoom(canvas, start, end, isFree, (right, turned) => Tie(start, right, above != turned));
         canvas.AddAll(TieAtSigns.Pass(canvas, tie, above != turned, (left, right) => Tie(left, right, above != turned)));
     }
@@ -84,12 +85,13 @@ internal static class TieDrawer
 
     private static bool HasStemOn(PlacedEvent e, bool above) => e.Plan.HasStem && e.IsUp == above;
 
-    private static double BesideFlag(StaffCanvas canvas, PlacedEvent from, double start, double end, Func<double, CurveMark> shape)
+    private static double BesideFlagAndDots(StaffCanvas canvas, PlacedEvent from, double start, double end, Func<double, CurveMark> shape)
     {
-        if (from.Plan.FlagBounds is not { } flag) return start;
-        var latest = Math.Min(from.X + flag.Right + FlagGap, end - ShortestBesideFlag);
-        var room = new InkRoom(canvas, start - FlagGap, end, m => m.Role == MarkRole.Flag && m.Origin == from.Plan.Origin);
-        while (start < latest && !room.IsFree(shape(start), FlagGap)) start = Math.Min(start + FlagStep, latest);
+        var inWay = canvas.Marks.Where(m => m.Role is MarkRole.Flag or MarkRole.Dot && m.Origin == from.Plan.Origin).ToList();
+        if (inWay.Count == 0) return start;
+        var latest = Math.Min(inWay.Max(m => m.Bounds.Right) + FlagGap, end - ShortestBesideFlag);
+        var room = new InkRoom(canvas, start - FlagGap, end, inWay.Contains);
+        while (start < latest && !room.IsFree(shape(start), FlagGap)) start = Math.Min(start + StartStep, latest);
         return start;
     }
 

@@ -36,6 +36,7 @@ public static class RomanText
             else if (Alteration(roman, at) is { } alteration)
             {
                 builder.Accidental(alteration, size);
+                builder.X += SignGap * size;
                 at++;
             }
             else if (BassEnd(roman, at) is var end and > 0)

@@ -4,6 +4,7 @@ namespace SheetPress.Engraving;
 internal static class BarlineDrawer
 {
     // The bracket stands this far left of the staff.
+    private const double BracketOverlap = 0.2;
     private const double BracketGap = 0.4;
 
     /// <summary>Draws barlines, the line at the left of joined staves, and the bracket.</summary>
@@ -41,7 +42,8 @@ internal static class BarlineDrawer
         var origin = new MarkOrigin(frame.Index, -1, -1, -1);
         marks.Add(Ink.Upright(defaults.ThinBarlineThickness / 2, top, bottom, defaults.ThinBarlineThickness, MarkRole.Barline, origin));
         var left = -BracketGap - defaults.BracketThickness;
-        marks.Add(Ink.Upright(left + (defaults.BracketThickness / 2), top, bottom, defaults.BracketThickness, MarkRole.Bracket, origin));
+        // The line reaches into its ends, or a seam would be seen on a screen.
+        marks.Add(Ink.Upright(left + (defaults.BracketThickness / 2), top - BracketOverlap, bottom + BracketOverlap, defaults.BracketThickness, MarkRole.Bracket, origin));
         marks.Add(Ink.At("bracketTop", left, top, MarkRole.Bracket, origin));
         marks.Add(Ink.At("bracketBottom", left, bottom, MarkRole.Bracket, origin));
     }

@@ -29,6 +29,16 @@ public class EndingDrawerTests
         barlines.Max(b => b.Right).ShouldBe(second.Right, 0.1);
     }
 
+    /// <summary>The number of an ending is not read with the sign of an open string beside it: it stands over it.</summary>
+    [Fact]
+    public void The_number_stands_clear_of_the_diagram_below()
+    {
+        var mark = new HarmonyMark(0, Theory.Chord.Parse("E")) { Frame = [new FretPosition(3, 0), new FretPosition(1, 2)], FrameIsMap = true };
+        var system = Drawn.System(ScoreText.Parse("E1:4 E1:4", frame: (i, m) => i == 0 ? m with { EndingStart = [1], EndingStop = true, EndingClosed = true, Harmonies = [mark] } : m));
+        var number = system.Of(MarkRole.Ending).OfType<TextMark>().Single().Bounds;
+        number.Bottom.ShouldBeLessThan(system.Of(MarkRole.Diagram).Min(m => m.Bounds.Top) - 0.3);
+    }
+
     /// <summary>Handbook rule, from memory: a bracket that goes on in the next system stays open and runs to the end of its line.</summary>
     [Fact]
     public void An_open_bracket_runs_to_the_end_of_its_line()

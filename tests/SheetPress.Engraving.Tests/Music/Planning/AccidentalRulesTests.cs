@@ -26,6 +26,15 @@ public class AccidentalRulesTests
     public void Double_accidentals_are_signs_of_their_own() =>
         Drawn.Staff("Fx1:1 Bbb1:1 D2:2").Names(MarkRole.Accidental).ShouldBe("accidentalDoubleSharp accidentalDoubleFlat");
 
+    /// <summary>Handbook rule, from memory: accidentals that do not touch share one column, also where a ledger line keeps one of them further off.</summary>
+    [Fact]
+    public void Accidentals_far_above_each_other_share_a_column()
+    {
+        var signs = Drawn.Staff("A#1+C#3:2 Ab1+Cb3:2").Of(MarkRole.Accidental).GroupBy(m => m.Origin.Event).ToList();
+        signs.Count.ShouldBe(2);
+        foreach (var chord in signs) chord.Max(m => m.Bounds.Right).ShouldBe(chord.Min(m => m.Bounds.Right), 1e-6);
+    }
+
     /// <summary>Handbook rule, from memory: accidentals of a chord are stacked from the outside in, and never touch each other or a head.</summary>
     [Theory]
     [InlineData("Ab3+C4+Eb4+Gb4:4")]

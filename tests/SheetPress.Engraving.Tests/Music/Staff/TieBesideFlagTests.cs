@@ -56,6 +56,23 @@ public class TieBesideFlagTests
         SystemLint.Check(system, 1.75).ShouldBeEmpty();
     }
 
+    /// <summary>Common practice: a tie touches no dot of its note; between a stem and a dot in the space above there is no room for its end.</summary>
+    [Theory]
+    [InlineData("C2:1/2 B1:2 A2:1/2 G2:1/2 G2:1/2")]
+    [InlineData("C2:1/2 C2:2 A2:1/2 G2:1/2 G2:1/2")]
+    [InlineData("E3:1/2 F3:2 C3:1/2 G2:1/2 G2:1/2")]
+    public void A_tie_keeps_clear_of_the_dot_of_its_note(string text)
+    {
+        var system = Drawn.Staff(text);
+        var (tie, dot) = ((CurveMark)system.Of(MarkRole.Tie).Single(), system.Of(MarkRole.Dot)[0].Bounds);
+        for (var t = 0.0; t <= 1; t += 0.02)
+        {
+            var point = tie.At(t);
+            var (dx, dy) = (Math.Max(0, Math.Max(dot.Left - point.X, point.X - dot.Right)), Math.Max(0, Math.Max(dot.Top - point.Y, point.Y - dot.Bottom)));
+            Math.Sqrt((dx * dx) + (dy * dy)).ShouldBeGreaterThan(0.15);
+        }
+    }
+
     [Fact]
     public void It_begins_to_the_right_of_the_flag()
     {
