@@ -38,8 +38,7 @@ public static class TextSetter
                 continue;
             }
             SetRuns(text[start..i]);
-            // A note has the middle of its head on the baseline of its glyph; in a line it stands on it, and so does its dot.
-            var rise = TextSign.IsNote(sign) ? MusicFont.Shipped[sign].Bounds.Bottom : 0;
+            var rise = TextSign.Rise(sign); // of a note, that of its dot too
             SetSign(sign, rise, i > 0 && IsSpace(text[i - 1]) ? BearingBySpace : start < i ? Math.Max(SignBearing, LetterGap - edge) : SignBearing);
             i += length;
             // The end of a text is the end of a word.

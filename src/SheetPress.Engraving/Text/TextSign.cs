@@ -50,6 +50,19 @@ internal static class TextSign
         return (end - index) % 2 == 0;
     }
 
+    /// <summary>
+    /// How far a sign is raised from the baseline, in its staff spaces. A note has the middle of its head on the baseline of its glyph; in a
+    /// line it stands on it. A double sharp, which is not as tall as a sharp, has its middle where a sharp has it.
+    /// </summary>
+    internal static double Rise(string glyph)
+    {
+        var bounds = MusicFont.Shipped[glyph].Bounds;
+        if (IsNote(glyph)) return bounds.Bottom;
+        if (glyph != "csymAccidentalDoubleSharp") return 0;
+        var sharp = MusicFont.Shipped["csymAccidentalSharp"].Bounds;
+        return (bounds.Top + bounds.Bottom - sharp.Top - sharp.Bottom) / 2;
+    }
+
     /// <summary>Whether a glyph is a note rather than an accidental: a dot that follows it belongs to it.</summary>
     internal static bool IsNote(string glyph) => glyph.StartsWith("metNote", StringComparison.Ordinal);
 }

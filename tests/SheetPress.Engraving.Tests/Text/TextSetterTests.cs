@@ -77,4 +77,11 @@ public class TextSetterTests
             TextSetter.Measure(text, TextFont.Sans, 3).ShouldBe(TextSetter.Set(text, TextFont.Sans, 3).Width, 1e-9);
         }
     }
+
+    [Fact]
+    public void A_double_sharp_stands_at_the_height_of_a_sharp()
+    {
+        double Middle(string text) => TextSetter.Set(text, TextFont.Sans, 4).Marks.OfType<GlyphMark>().Select(g => (g.Bounds.Top + g.Bounds.Bottom) / 2).Single();
+        Middle("F♯♯").ShouldBe(Middle("F♯"), 1e-6);
+    }
 }

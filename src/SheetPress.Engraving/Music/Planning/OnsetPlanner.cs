@@ -15,6 +15,9 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
     // A dot below a flag keeps this much white from it, or moves to its right.
     private const double FlagGap = 0.2;
 
+    // By this much the stem of a cross is longer, so that its flag ends clear of it.
+    private const double CrossRoom = 0.5;
+
     // A ledger line beside an accidental is shortened to half its reach, so that the accidental need not stand far off.
     private const double ShortLedgerShare = 0.5;
 
@@ -141,6 +144,10 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
         }
     }
 
+    // The flag of a stem that points down curls back to the right arm of a cross.
+    private static bool HasCrossAtFlag(EventDraft draft, ImmutableArray<HeadPlan> heads) =>
+        draft is { Stem: StemDirection.Down, IsBeamed: false } && draft.Event.Value.Flags > 0 && heads[0].Tone.Head == Notehead.Dead;
+
     private static bool HasFlagInWay(EventDraft draft, ImmutableArray<HeadPlan> heads, List<double> ys)
     {
         if (draft.IsBeamed || draft.Stem == StemDirection.Down || draft.Event.Value.Flags == 0) return false;
@@ -187,7 +194,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             Centre = near.Centre,
             StemX = near.X + anchor.X + (up ? -half : half),
             StemRoot = root.Y + rootAnchor.Y,
-            StemTip = StemRules.Tip(draft.Stem, heads[0].Step, heads[^1].Step, draft.Event.Value.Flags),
+            StemTip = StemRules.Tip(draft.Stem, heads[0].Step, heads[^1].Step, draft.Event.Value.Flags) + (HasCrossAtFlag(draft, heads) ? CrossRoom : 0),
         };
     }
 }

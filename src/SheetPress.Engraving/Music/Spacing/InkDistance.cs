@@ -7,7 +7,7 @@ internal static class InkDistance
     private const double StaffGap = 0.3;
     private const double TabGap = 0.65;
     private const double RowGap = 0.5;
-    private const double ChordGap = 1.2;
+    private const double ChordGap = 1.5;
     // A sign stands near the figure after it: with no more white before it, it would be read with the figure before.
     private const double DegreeGap = 0.7;
     // Accents of a run keep one height, and tenutos do not grow together to a line.

@@ -25,6 +25,9 @@ internal static class TupletDrawer
     private const double SlantShare = 0.5;
     private const double MostSlant = 1;
 
+    // A smaller slant looks like a slip.
+    private const double LeastSlant = 0.4;
+
     /// <summary>Draws the tuplets of the staff.</summary>
     public static void Draw(SystemFrame frame, StaffCanvas canvas)
     {
@@ -115,7 +118,7 @@ internal static class TupletDrawer
         // Beside a tab, where there are no heads to look at, all stems end level.
         if (rise == 0) return 0;
         double Head(PlacedEvent e) => above ? e.Plan.TopHead : e.Plan.BottomHead;
-        return (Head(notes[^1]) - Head(notes[0])) * rise <= 0 ? 0 : Math.Clamp(rise * SlantShare, -MostSlant, MostSlant);
+        return (Head(notes[^1]) - Head(notes[0])) * rise <= 0 || Math.Abs(rise * SlantShare) < LeastSlant ? 0 : Math.Clamp(rise * SlantShare, -MostSlant, MostSlant);
     }
 
     private static SymbolLayout Number(int number, MarkOrigin origin)

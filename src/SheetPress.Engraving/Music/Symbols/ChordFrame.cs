@@ -57,7 +57,8 @@ internal static class ChordFrame
                 ? new RectangleMark(new Box(at.X - RootSide, at.Y - RootSide, at.X + RootSide, at.Y + RootSide)) { Role = MarkRole.Diagram }
                 : new EllipseMark(at, DotRadius, DotRadius) { Role = MarkRole.Diagram });
         }
-        var signs = -height - (first == 1 ? NutThickness : LineThickness / 2) - SignGap - (LineThickness / 2) - OpenRadius;
+        // Over the room for the nut, whether it is there or not, so that the signs of neighbouring diagrams are level.
+        var signs = -height - NutThickness - SignGap - (LineThickness / 2) - OpenRadius;
         for (var s = 1; s <= strings; s++)
         {
             var open = tones.Any(t => t.String == s && t.Fret == 0);

@@ -49,7 +49,7 @@ internal sealed class SymbolBuilder(MarkRole role)
             _ => "csymAccidentalDoubleSharp",
         };
         X += AccidentalGap * size;
-        Glyph(name, AccidentalScale * size, rise);
+        Glyph(name, AccidentalScale * size, rise + (TextSign.Rise(name) * AccidentalScale * size));
         X += AccidentalGap * size;
         return this;
     }

@@ -177,4 +177,17 @@ public class StemRulesTests
         var ink = system.Of(MarkRole.Stem, e).Concat(system.Of(MarkRole.Flag, e)).ToList();
         return IsUp(system, e) ? head.Position.Y - ink.Min(m => m.Bounds.Top) : ink.Max(m => m.Bounds.Bottom) - head.Position.Y;
     }
+
+    /// <summary>Common practice: the flag of a dead note that points down ends clear of its cross.</summary>
+    [Theory]
+    [InlineData("D2:1/2!de r:7/2")]
+    [InlineData("F2:1/2!de r:7/2")]
+    [InlineData("E2:1/4!de r:15/4")]
+    public void A_flag_ends_clear_of_the_cross_of_its_note(string text)
+    {
+        var system = Drawn.Staff(text);
+        var head = system.Of(MarkRole.Notehead).Single().Bounds;
+        system.Of(MarkRole.Stem).Single().Bounds.Bottom.ShouldBeGreaterThan(head.Bottom);
+        system.Of(MarkRole.Flag).Single().Bounds.Top.ShouldBeGreaterThan(head.Bottom + 0.15);
+    }
 }
