@@ -19,10 +19,11 @@ internal sealed class TupletFinder
     private const int FinelyDividedUnit = 14;
     private const int OffTheBeat = 4;
     private const int HiddenMiddle = 5;
+    private const int SextupletOffTheBeat = 6;
     private const int Nested = 12;
 
     // So many brackets over one time are followed up; dearer ones have never been part of the best set.
-    private const int Followed = 4;
+    private const int Followed = 6;
 
     private static readonly Fraction Shortest = new(1, 16);
 
@@ -150,6 +151,7 @@ internal sealed class TupletFinder
             if (start < from || start + length > to) return false;
             var plan = new TupletPlan(start, length, actual, normal);
             if (CostOf(plan, out var nests) is not { } cost) return false;
+            if (actual == 6 && !_tree.IsBeat(start)) cost += SextupletOffTheBeat;
             found.Add(new Candidate(cost + ratioCost, plan, nests));
             return cost + ratioCost == Bracket;
         }

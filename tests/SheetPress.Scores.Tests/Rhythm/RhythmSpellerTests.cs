@@ -126,6 +126,9 @@ public class RhythmSpellerTests
     [InlineData("4/4", "1/3 1/3 1/2 1/3 1/6 1/6 1/6 2", "[3:2 8 8 8]~[6:4 16 8 16 16 16] 2")]
     [InlineData("4/4", "1 2/3 2/3 r1/3 1/6 7/6", "4 [3:2 4 8]~[3:2 8 r8 16 16]~4")]
     [InlineData("7/8", "r4/3 7/6 1", "r4 [3:2 r8 4]~8 4")]
+    // Over the middle of the bar a triplet of quarters reads better than a sextuplet that begins between beats.
+    [InlineData("6/8", "2/3 2/3 2/3 1/2 1/2", "[3:2 4 4 4] 8 8")]
+    [InlineData("6/8", "2/3 2/3 5/3", "[3:2 4 4 4]~4")]
     [InlineData("4/4", "1 2/7 r2/7 2/7 r8/7 1", "4 [7:4 8 r8 8 r16] r4 4")]
     // Sixteenth triplets, sextuplets, divided triplets.
     [InlineData("4/4", "1/2 1/6 1/6 1/6 3", "8 [3:2 16 16 16] 4~2")]

@@ -7,7 +7,7 @@ namespace SheetPress.Engraving;
 internal static class EndingDrawer
 {
     private const double Rise = 2;
-    private const double Gap = 0.6;
+    private const double Gap = 0.9;
     private const double Hook = 2;
     private const double TextInset = 0.5;
     private const double TextDrop = 0.35;
