@@ -24,7 +24,7 @@ internal static class UnplayedJoins
     // Where a measure begins that is never reached from the one before it.
     private static IEnumerable<Fraction> Cuts(ImmutableArray<FrameMeasure> measures)
     {
-        var order = PlaybackOrder.Of(measures);
+        var order = PlaybackOrder.Of(ScoreBuilder.Empty(measures));
         var passed = order.Zip(order.Skip(1)).Where(p => p.Second == p.First + 1).Select(p => p.Second).ToHashSet();
         var start = Fraction.Zero;
         for (var i = 0; i < measures.Length; i++)

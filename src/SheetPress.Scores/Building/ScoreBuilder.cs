@@ -37,6 +37,10 @@ public static class ScoreBuilder
         return TempoEquations.Solve(new Score(header, measures.MoveToImmutable()));
     }
 
+    /// <summary>The measures of a frame with nothing written into them, as the order of play needs them.</summary>
+    /// <param name="frame">The measures in written order.</param>
+    public static ImmutableArray<Measure> Empty(IReadOnlyList<FrameMeasure> frame) => [.. frame.Select((_, i) => ToMeasure(frame, i, i + 1, []))];
+
     private static Measure WithChanges(Measure measure, Line line, Fraction start)
     {
         foreach (var change in line.Changes)
@@ -49,8 +53,7 @@ public static class ScoreBuilder
         return measure;
     }
 
-    /// <summary>A measure of a frame with voices written into it.</summary>
-    internal static Measure ToMeasure(IReadOnlyList<FrameMeasure> measures, int index, int number, ImmutableArray<Voice> voices)
+    private static Measure ToMeasure(IReadOnlyList<FrameMeasure> measures, int index, int number, ImmutableArray<Voice> voices)
     {
         var frame = measures[index];
         return new Measure

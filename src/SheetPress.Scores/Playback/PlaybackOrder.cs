@@ -14,10 +14,10 @@ public static class PlaybackOrder
     public const int MostMeasures = 20_000;
 
     /// <summary>Indexes of the measures of a score in the order they sound; at least one, every one valid. A form in which nothing would sound is played as written.</summary>
-    public static ImmutableArray<int> Of(Score score) => new Walk(score.Measures).Run();
+    public static ImmutableArray<int> Of(Score score) => Of(score.Measures);
 
-    /// <summary>The same for a frame that nothing is written into yet.</summary>
-    public static ImmutableArray<int> Of(ImmutableArray<FrameMeasure> frame) => new Walk([.. frame.Select((m, i) => ScoreBuilder.ToMeasure(frame, i, i + 1, []))]).Run();
+    /// <summary>The same for measures alone, at least one.</summary>
+    public static ImmutableArray<int> Of(ImmutableArray<Measure> measures) => new Walk(measures).Run();
 
     private sealed class Walk(ImmutableArray<Measure> measures)
     {

@@ -42,7 +42,7 @@ internal static class AccidentalStack
             var right = placed.Select(p => p.Bounds.Right).Where(r => r < mark.Bounds.Right && r > mark.Bounds.Right - ColumnReach).DefaultIfEmpty(mark.Bounds.Right).Min();
             var moved = mark with { Position = mark.Position.Offset(right - mark.Bounds.Right, 0) };
             var room = moved.Bounds.Inflate(Gap);
-            return placed.Any(p => p != mark && p.Bounds.Left < room.Right && p.Bounds.Right > room.Left && p.Bounds.Top < room.Bottom && p.Bounds.Bottom > room.Top) ? mark : moved;
+            return placed.Any(p => p != mark && p.Bounds.Overlaps(room)) ? mark : moved;
         }
         return placed.Length == 1 ? placed : [.. placed.Select(Aligned)];
     }

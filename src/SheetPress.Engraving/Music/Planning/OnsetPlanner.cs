@@ -29,6 +29,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
         var needsAccidental = accidentals.Any(a => a.Count > 0);
         var marks = new ImmutableArray<Mark>.Builder[drafts.Length];
         var obstacles = new List<Box>();
+        // Of the heads of both voices, and their brackets.
         var right = double.NegativeInfinity;
         for (var i = 0; i < drafts.Length; i++)
         {
@@ -37,14 +38,14 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             else AddHeads(marks[i], drafts[i], heads[i], needsAccidental);
             foreach (var mark in marks[i])
             {
-                right = Math.Max(right, mark.Bounds.Right);
+                if (mark.Role == MarkRole.Notehead) right = Math.Max(right, mark.Bounds.Right);
                 if (mark.Role is MarkRole.Notehead or MarkRole.LedgerLine) obstacles.Add(mark.Bounds);
                 else obstacles.AddRange(InkCover.Of(mark));
             }
         }
         for (var i = 0; i < drafts.Length; i++) AddAccidentals(marks[i], drafts[i], accidentals[i], obstacles);
         var dotted = new HashSet<int>();
-        for (var i = 0; i < drafts.Length; i++) AddDots(marks[i], drafts[i], heads[i], heads, marks, dotted);
+        for (var i = 0; i < drafts.Length; i++) AddDots(marks[i], drafts[i], heads[i], heads, right, dotted);
         var plans = new EventPlan[drafts.Length];
         for (var i = 0; i < drafts.Length; i++) plans[i] = ToPlan(drafts[i], heads[i], marks[i]);
         return plans;
@@ -113,7 +114,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
     }
 
     // Dotted are the spaces that the upper voice has its dots in.
-    private static void AddDots(ImmutableArray<Mark>.Builder marks, EventDraft draft, ImmutableArray<HeadPlan> own, ImmutableArray<HeadPlan>[] all, ImmutableArray<Mark>.Builder[] allMarks, HashSet<int> dotted)
+    private static void AddDots(ImmutableArray<Mark>.Builder marks, EventDraft draft, ImmutableArray<HeadPlan> own, ImmutableArray<HeadPlan>[] all, double right, HashSet<int> dotted)
     {
         var count = draft.Event.Value.Dots;
         if (count == 0 || draft.IsCentred || draft.IsHidden) return;
@@ -134,8 +135,7 @@ internal sealed class OnsetPlanner(WrittenAccidentals signs)
             var dots = DotColumn.Steps([.. steps], isLower, dotted);
             if (!isLower) dotted.UnionWith(dots);
             ys.AddRange(dots.Select(StaffSteps.Y));
-            // Behind the heads of both voices, and their brackets.
-            x = allMarks.SelectMany(m => m).Where(m => m.Role == MarkRole.Notehead).Max(m => m.Bounds.Right) + DotColumn.HeadGap;
+            x = right + DotColumn.HeadGap;
             if (HasFlagInWay(draft, own, ys)) x = Math.Max(x, FlagRight(draft, own) + DotColumn.HeadGap);
         }
         foreach (var y in ys)

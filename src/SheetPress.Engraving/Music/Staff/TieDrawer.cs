@@ -71,7 +71,7 @@ internal static class TieDrawer
         if (outer && target >= 0 && HasStemOn(to!, above)) end = Math.Min(end, to!.StemX - StemRoom);
         var isFree = from.Plan.Heads.Length == 1 && !from.Measure.Plan.HasTwoVoices;
         CurveMark Tie(double left, double right, bool up) => Shape(outer, left, right, StepOf(head, up), up, from.Plan.Origin);
-        start = BesideFlagAndDots(canvas, from, start, end, left => Tie(left, end, above));
+        start = BesideFlagAndDots(canvas, from, head, start, end, left => Tie(left, end, above));
         var (tie, turned) = InRoom(canvas, start, end, isFree, (right, turned) => Tie(start, right, above != turned));
         canvas.AddAll(TieAtSigns.Pass(canvas, tie, above != turned, (left, right) => Tie(left, right, above != turned)));
     }
@@ -85,12 +85,12 @@ internal static class TieDrawer
 
     private static bool HasStemOn(PlacedEvent e, bool above) => e.Plan.HasStem && e.IsUp == above;
 
-    private static double BesideFlagAndDots(StaffCanvas canvas, PlacedEvent from, double start, double end, Func<double, CurveMark> shape)
+    private static double BesideFlagAndDots(StaffCanvas canvas, PlacedEvent from, HeadPlan head, double start, double end, Func<double, CurveMark> shape)
     {
-        var inWay = canvas.Marks.Where(m => m.Role is MarkRole.Flag or MarkRole.Dot && m.Origin == from.Plan.Origin).ToList();
-        if (inWay.Count == 0) return start;
-        var latest = Math.Min(inWay.Max(m => m.Bounds.Right) + FlagGap, end - ShortestBesideFlag);
-        var room = new InkRoom(canvas, start - FlagGap, end, inWay.Contains);
+        if (from.Plan.FlagBounds is null && from.Plan.Event.Value.Dots == 0) return start;
+        var right = Math.Max(RightOfDots(from, head), from.X + (from.Plan.FlagBounds?.Right ?? 0));
+        var latest = Math.Min(right + FlagGap, end - ShortestBesideFlag);
+        var room = new InkRoom(canvas, start - FlagGap, end, m => m.Role is MarkRole.Flag or MarkRole.Dot && m.Origin == from.Plan.Origin);
         while (start < latest && !room.IsFree(shape(start), FlagGap)) start = Math.Min(start + StartStep, latest);
         return start;
     }

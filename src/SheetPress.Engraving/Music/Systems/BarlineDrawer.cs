@@ -3,9 +3,9 @@ namespace SheetPress.Engraving;
 /// <summary>Draws barlines through all staves, repeat dots on each, and the bracket that joins them.</summary>
 internal static class BarlineDrawer
 {
-    // The bracket stands this far left of the staff.
-    private const double BracketOverlap = 0.2;
+    // The bracket stands this far left of the staff, and its line reaches this far into its ends.
     private const double BracketGap = 0.4;
+    private const double BracketOverlap = 0.2;
 
     /// <summary>Draws barlines, the line at the left of joined staves, and the bracket.</summary>
     /// <param name="frame">The system.</param>
@@ -42,7 +42,7 @@ internal static class BarlineDrawer
         var origin = new MarkOrigin(frame.Index, -1, -1, -1);
         marks.Add(Ink.Upright(defaults.ThinBarlineThickness / 2, top, bottom, defaults.ThinBarlineThickness, MarkRole.Barline, origin));
         var left = -BracketGap - defaults.BracketThickness;
-        // The line reaches into its ends, or a seam would be seen on a screen.
+        // Without the overlap a seam would be seen on a screen.
         marks.Add(Ink.Upright(left + (defaults.BracketThickness / 2), top - BracketOverlap, bottom + BracketOverlap, defaults.BracketThickness, MarkRole.Bracket, origin));
         marks.Add(Ink.At("bracketTop", left, top, MarkRole.Bracket, origin));
         marks.Add(Ink.At("bracketBottom", left, bottom, MarkRole.Bracket, origin));
